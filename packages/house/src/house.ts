@@ -1,0 +1,290 @@
+import type { FlowLawDescription } from '@evendraft/airflow';
+
+/** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
+export type SourceStatus =
+  | 'found'
+  | 'found second-hand'
+  | 'memory'
+  | 'our choice'
+  | 'derived'
+  | 'common practice, no source';
+
+/** Where a number comes from. */
+export interface Source {
+  readonly document: string;
+  readonly edition?: string;
+  readonly section?: string;
+  readonly status: SourceStatus;
+}
+
+/** A value that a study uses and the user did not give. Every one is listed in the report. */
+export interface Assumption {
+  /** Path in the house file of the item it belongs to, e.g. `exhaust.hood`. */
+  readonly origin: string;
+  /** What is assumed, e.g. `shut-off pressure`. */
+  readonly what: string;
+  /** The value: a number in SI with its dimension, or words. */
+  readonly value: { readonly si: number; readonly dimension: AssumedDimension } | string;
+  readonly source: Source;
+}
+
+/** Dimensions in which an assumed number may be printed; names of `@evendraft/units`. */
+export type AssumedDimension =
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'volumeFlow'
+  | 'pressure'
+  | 'temperature'
+  | 'speed'
+  | 'angle'
+  | 'ratio';
+
+/** A room, floor or buffer space with one pressure and one temperature. */
+export interface Zone {
+  /** The user's own name; unique among zones and surroundings. */
+  readonly id: string;
+  readonly origin: string;
+  readonly kind: ZoneKind;
+  /** Floor above the house's datum, the lowest living floor unless the user says otherwise [m]. */
+  readonly floorHeightM: number;
+  /** Floor to ceiling [m]. */
+  readonly heightM: number;
+  readonly volumeM3: number;
+  /** Air temperature [°C], or `outdoors` where it follows the weather. */
+  readonly temperatureC: number | 'outdoors';
+}
+
+/** Living zones are inside the tested envelope; the others are buffers outside it, a basement is inside unless said. */
+export type ZoneKind =
+  'living' | 'basement' | 'closet' | 'attic' | 'garage' | 'crawl space' | 'shaft';
+
+/** Something beyond the house whose pressure and temperature are given: a neighbour, a corridor, a shaft. */
+export interface Surrounding {
+  readonly id: string;
+  readonly origin: string;
+  /** Minus undisturbed outdoors at the house's datum [Pa]. */
+  readonly pressurePa: number;
+  readonly temperatureC: number;
+}
+
+/** The four outside walls, named as one stands at the street looking at the front. */
+export type Face = 'front' | 'right' | 'back' | 'left';
+
+/** Where an opening, leak or device ends: open air without wind, one face, the roof, a zone or a surrounding. */
+export type Outlet =
+  | { readonly kind: 'outdoors' }
+  | { readonly kind: 'face'; readonly face: Face }
+  | { readonly kind: 'roof' }
+  | { readonly kind: 'zone'; readonly zone: string }
+  | { readonly kind: 'surrounding'; readonly surrounding: string };
+
+/** A share of the tested leakage, spread over one surface of one zone. Shares add up to one. */
+export interface LeakShare {
+  readonly origin: string;
+  readonly zone: string;
+  readonly surface: 'walls' | 'ceiling' | 'floor';
+  /** `outdoors` on walls means spread evenly over the four faces. */
+  readonly to: Outlet;
+  /** Share of the tested leakage [-]. */
+  readonly share: number;
+}
+
+/** The airtightness result, before separately modelled openings are taken off. */
+export interface Airtightness {
+  readonly origin: string;
+  /** Flow exponent n of the whole envelope [-]. */
+  readonly exponent: number;
+  /** One case for a test, two ends for a plan; the tight end comes first. */
+  readonly cases: readonly AirtightnessCase[];
+  /** Whether neighbours were held at the same pressure during the test, so that party walls did not leak. */
+  readonly guarded: boolean;
+  readonly direction: 'depressurized' | 'pressurized' | 'both' | 'not stated';
+}
+
+/** One airtightness to study. */
+export interface AirtightnessCase {
+  readonly name: 'tested' | 'tight end' | 'loose end' | 'planned';
+  /** Flow through the envelope at the test pressure, air at 20 °C and 101,325 Pa [m³/s]. */
+  readonly volumeFlowM3PerS: number;
+  /** Test pressure [Pa]. */
+  readonly pressurePa: number;
+}
+
+/** How an opening stood during the airtightness test; anything but sealed is inside the test's result. */
+export type TestPreparation = 'sealed' | 'closed' | 'open';
+
+/** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
+export interface Opening {
+  readonly id: string;
+  readonly origin: string;
+  readonly zone: string;
+  readonly to: Outlet;
+  /** Centre above the zone's floor [m]. */
+  readonly heightM: number;
+  /** Its law; flow is positive from the zone outwards. */
+  readonly law: FlowLawDescription;
+  readonly duringTest: TestPreparation;
+}
+
+/** An interior door: an opening that states open or shut. */
+export interface Door {
+  readonly id: string;
+  readonly origin: string;
+  readonly between: readonly [string, string];
+  /** Law of the shut door: undercut and transfer grille. */
+  readonly shut: FlowLawDescription;
+  readonly open: FlowLawDescription;
+  /** Positions that the study goes through. */
+  readonly positions: readonly ('open' | 'shut')[];
+  /** Position in the baseline. */
+  readonly baselinePosition: 'open' | 'shut';
+}
+
+/** Kinds of devices that carry air between a zone and outdoors. */
+export type DeviceKind =
+  | 'hood'
+  | 'downdraft'
+  | 'dryer'
+  | 'condensing dryer'
+  | 'bath fan'
+  | 'central vacuum'
+  | 'exhaust fan'
+  | 'supply fan';
+
+/** One speed of a device. */
+export interface DeviceSpeed {
+  readonly name: string;
+  /** The flow the user gave, or the curve's free delivery [m³/s]. */
+  readonly ratedFlowM3PerS: number;
+  /** Flow is positive from the zone outdoors for exhaust, from outdoors into the zone for supply. */
+  readonly law: FlowLawDescription;
+}
+
+/** What makes something run or open: it follows its driver, at all speeds or at the named ones. */
+export interface Interlock {
+  readonly driver: string;
+  readonly speeds?: readonly string[];
+}
+
+/** A fan that exhausts air from a zone or supplies air to one. */
+export interface Device {
+  readonly id: string;
+  readonly origin: string;
+  readonly kind: DeviceKind;
+  readonly direction: 'exhaust' | 'supply';
+  readonly zone: string;
+  readonly to: Outlet;
+  /** Inlet or outlet above the zone's floor [m]. */
+  readonly heightM: number;
+  /** Slowest first. Empty for a device that exhausts nothing. */
+  readonly speeds: readonly DeviceSpeed[];
+  /** Leakage through the closed damper while it is off, where the user gave one; else it stays in the tested leakage. */
+  readonly offLaw?: FlowLawDescription;
+  readonly duringTest: TestPreparation;
+  /** Present on a device that starts with another instead of by hand. */
+  readonly interlock?: Interlock;
+  /** Runs in every state but the baseline. */
+  readonly continuous: boolean;
+}
+
+/** A make-up air opening behind a damper that opens with its driver. */
+export interface MakeUpOpening {
+  readonly id: string;
+  readonly origin: string;
+  readonly zone: string;
+  readonly to: Outlet;
+  readonly heightM: number;
+  readonly openLaw: FlowLawDescription;
+  /** Leakage of the closed damper, where the user gave one. */
+  readonly closedLaw?: FlowLawDescription;
+  readonly duringTest: TestPreparation;
+  readonly interlock: Interlock;
+}
+
+/** A balanced ventilator: supply and exhaust held constant by its own control. */
+export interface Ventilator {
+  readonly id: string;
+  readonly origin: string;
+  readonly supplyZone: string;
+  readonly exhaustZone: string;
+  readonly supplyFlowM3PerS: number;
+  readonly exhaustFlowM3PerS: number;
+  readonly continuous: boolean;
+}
+
+/** How an appliance gets rid of its combustion gas. */
+export type VentType =
+  | 'natural draft'
+  | 'fan assisted'
+  | 'induced draft'
+  | 'power vented'
+  | 'direct vent'
+  | 'sealed combustion'
+  | 'open hearth'
+  | 'closed stove'
+  | 'unvented'
+  | 'electric';
+
+/** Kinds of combustion appliances and hearths. */
+export type ApplianceKind =
+  | 'water heater'
+  | 'furnace'
+  | 'boiler'
+  | 'fireplace'
+  | 'wood stove'
+  | 'room heater'
+  | 'decorative gas appliance';
+
+/** A combustion appliance or hearth that the house's suction may upset. */
+export interface Appliance {
+  readonly id: string;
+  readonly origin: string;
+  readonly kind: ApplianceKind;
+  readonly vent: VentType;
+  readonly fuel: 'gas' | 'oil' | 'wood' | 'pellets' | 'not stated';
+  readonly zone: string;
+  readonly inputW?: number;
+  /** Ids of other appliances on the same vent. */
+  readonly sharesVentWith: readonly string[];
+  readonly ventDamper: boolean;
+  readonly chimney?: { readonly heightM?: number; readonly exterior: boolean | undefined };
+}
+
+/** One weather to study. */
+export interface Weather {
+  readonly name: string;
+  readonly origin: string;
+  readonly outdoorTemperatureC: number;
+  /** Wind at eave height of the house [m/s]. */
+  readonly windSpeedMPerS: number;
+  /** Direction the wind comes from, clockwise from north [°]. */
+  readonly windFromDeg: number;
+}
+
+/** A house in SI: everything a study needs and nothing that depends on how it was typed. */
+export interface House {
+  readonly name: string;
+  readonly floorAreaM2: number;
+  readonly volumeM3: number;
+  /** Above sea level [m]. */
+  readonly altitudeM: number;
+  /** Azimuth of the front's outward normal, clockwise from north [°]. */
+  readonly frontFacesDeg: number;
+  /** Length of front and back over length of the sides [-]. */
+  readonly sideRatio: number;
+  readonly zones: readonly Zone[];
+  readonly surroundings: readonly Surrounding[];
+  readonly airtightness: Airtightness;
+  readonly leakShares: readonly LeakShare[];
+  readonly openings: readonly Opening[];
+  readonly doors: readonly Door[];
+  readonly devices: readonly Device[];
+  readonly makeUpOpenings: readonly MakeUpOpening[];
+  readonly ventilators: readonly Ventilator[];
+  readonly appliances: readonly Appliance[];
+  readonly weathers: readonly Weather[];
+  readonly assumptions: readonly Assumption[];
+  /** `sha256:` and the digest of the text it was read from, or of its canonical JSON [-]. */
+  readonly digest: string;
+}

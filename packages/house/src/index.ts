@@ -1,0 +1,37 @@
+/**
+ * The house: schema of the house file, units at the edge, cross-checks, operating states and weather,
+ * and the step that compiles a house to a network.
+ *
+ * Central type: {@link House}, SI data. Read next: `house.ts`, then `compile-house.ts`.
+ * Reading text (YAML, positions) is the entry `@evendraft/house/read`, so an embedder who has an object
+ * carries no parser.
+ */
+export type {
+  Airtightness,
+  AirtightnessCase,
+  Appliance,
+  ApplianceKind,
+  AssumedDimension,
+  Assumption,
+  Device,
+  DeviceKind,
+  DeviceSpeed,
+  Door,
+  Face,
+  House,
+  Interlock,
+  LeakShare,
+  MakeUpOpening,
+  Opening,
+  Outlet,
+  Source,
+  SourceStatus,
+  Surrounding,
+  TestPreparation,
+  Ventilator,
+  VentType,
+  Weather,
+  Zone,
+  ZoneKind,
+} from './house.js';
+export type { OperatingState } from './operating-state.js';

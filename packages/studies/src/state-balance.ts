@@ -1,0 +1,71 @@
+import type { OperatingState } from '@evendraft/house';
+
+/** Pressure of one zone in one state. */
+export interface ZonePressure {
+  readonly zone: string;
+  /** At the zone's floor, minus undisturbed outdoors at the same height [Pa]. */
+  readonly pressurePa: number;
+  /** Minus the same in the baseline of the same weather, doors and airtightness [Pa]. */
+  readonly changeFromBaselinePa: number;
+}
+
+/** What one running device delivers against the house's suction. */
+export interface DeliveredFlow {
+  readonly device: string;
+  readonly speed: string;
+  readonly ratedFlowM3PerS: number;
+  /** Actual volume at the inlet, positive in the device's own direction [m³/s]. */
+  readonly deliveredFlowM3PerS: number;
+  /** True where the device started because its driver runs. */
+  readonly interlocked: boolean;
+}
+
+/** A make-up opening's part in one state. */
+export interface MakeUpFlow {
+  readonly opening: string;
+  readonly damper: 'open' | 'closed';
+  /** Into the house, actual volume at its inlet [m³/s]. */
+  readonly flowM3PerS: number;
+}
+
+/** Proof of one solved balance, in words a reader can check. */
+export interface ProofSummary {
+  readonly iterations: number;
+  /** Largest imbalance of any zone over the flow through it [-]. */
+  readonly largestRelativeResidual: number;
+  /** Every solution lies within this of the pressures given [Pa]; absent where it could not be shown. */
+  readonly enclosureRadiusPa?: number;
+  readonly unique: boolean;
+  readonly worstZone?: string;
+  readonly worstLink?: string;
+  /** Width of the linear part of the flow laws around zero [Pa]. */
+  readonly regularisationPa: number;
+}
+
+/** Identifies one solve of a study: a state in a weather at an airtightness. */
+export interface Situation {
+  readonly state: OperatingState;
+  /** The state in words, e.g. `hood high + dryer; bedroom door shut`. */
+  readonly label: string;
+  readonly weather: string;
+  readonly airtightness: string;
+}
+
+/** A solved situation. */
+export interface StateBalance extends Situation {
+  readonly status: 'solved';
+  readonly zones: readonly ZonePressure[];
+  readonly devices: readonly DeliveredFlow[];
+  readonly makeUp: readonly MakeUpFlow[];
+  readonly proof: ProofSummary;
+}
+
+/** A situation that could not be solved. It has no pressures. */
+export interface UnsolvedState extends Situation {
+  readonly status: 'not solved';
+  /** The solver's outcome, e.g. `infeasible`. */
+  readonly reason: string;
+  /** Zones or links concerned, by name. */
+  readonly concerns: readonly string[];
+  readonly hint: string;
+}
