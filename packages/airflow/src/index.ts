@@ -1,0 +1,74 @@
+/**
+ * The laws of air, in SI: what air weighs, what height and wind do to its pressure, how a leak, an
+ * opening, a damper or a fan answers to a pressure difference. Imports nothing.
+ *
+ * Central type: `Air`, the temperature, density and viscosity of one place. Read next:
+ * `air/air-at.ts`, then the flow laws in `laws`.
+ */
+
+// Air
+export type { Air } from './air/air.js';
+export { airAt, type AirPlace } from './air/air-at.js';
+export { airViscosity } from './air/air-viscosity.js';
+export { gravity } from './air/gravity.js';
+export { moistAirDensity, type MoistAirState } from './air/moist-air-density.js';
+export { referenceAir } from './air/reference-air.js';
+export { saturationPressure } from './air/saturation-pressure.js';
+export { standardPressure } from './air/standard-pressure.js';
+
+// Stack
+export { neutralLevel, type NeutralLevelState } from './stack/neutral-level.js';
+export { stackPressure, type StackClimb } from './stack/stack-pressure.js';
+
+// Wind
+export { localWindSpeed, type WindTransfer } from './wind/local-wind-speed.js';
+export {
+  exposedCapCoefficient,
+  lowRiseRoofCoefficients,
+  lowRiseWallCoefficients,
+  type LowRiseCoefficients,
+  type Shelter,
+} from './wind/low-rise-coefficients.js';
+export {
+  shelteredWallCoefficient,
+  type ShelteredWallInWind,
+} from './wind/sheltered-wall-coefficient.js';
+export { terrains, type Terrain, type TerrainProfile } from './wind/terrains.js';
+export { wallPressureCoefficient, type WallInWind } from './wind/wall-pressure-coefficient.js';
+export { windIncidence, type WindAndFace } from './wind/wind-incidence.js';
+export { windPressure, type WindOnFace } from './wind/wind-pressure.js';
+
+// Leakage
+export {
+  coefficientAtReferenceAir,
+  type MeasuredCoefficient,
+} from './leakage/coefficient-at-reference-air.js';
+export { coefficientFromFlow, type LeakByFlow } from './leakage/coefficient-from-flow.js';
+export {
+  coefficientFromLeakageArea,
+  type LeakByArea,
+} from './leakage/coefficient-from-leakage-area.js';
+export { flowAtPressure, type LeakAtPressure } from './leakage/flow-at-pressure.js';
+export {
+  leakageAreaFromCoefficient,
+  type LeakByCoefficient,
+} from './leakage/leakage-area-from-coefficient.js';
+export {
+  effectiveLeakageAreaBasis,
+  equivalentLeakageAreaBasis,
+  type LeakageAreaBasis,
+} from './leakage/leakage-area-basis.js';
+
+// Fans
+export type { FanPoint } from './fans/fan-point.js';
+export { typicalFanCurve, type RatedFan } from './fans/typical-fan-curve.js';
+export {
+  typicalFans,
+  type TypicalFan,
+  type TypicalFanKind,
+  type TypicalFanPressure,
+} from './fans/typical-fans.js';
+
+// Where numbers come from, and what a wrong argument throws
+export { AirflowArgumentError } from './airflow-argument-error.js';
+export type { Provenance, SourceStatus } from './provenance.js';

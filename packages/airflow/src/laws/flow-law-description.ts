@@ -1,0 +1,81 @@
+/** What an opening, damper, duct or fan is, as plain SI data; the `kind` names its law. */
+export type FlowLawDescription =
+  | PowerLawDescription
+  | OrificeDescription
+  | QuadraticDescription
+  | FixedFlowDescription
+  | FanCurveDescription
+  | OneWayDamperDescription;
+
+/** A leak or crack: Q = C dP^n at reference air. */
+export interface PowerLawDescription {
+  readonly kind: 'powerLaw';
+  /** Flow coefficient at 20 °C and 101,325 Pa [m3/(s Pa^n)]. */
+  readonly coefficientM3PerSPaN: number;
+  /** Flow exponent, 0.5 to 1 [-]. */
+  readonly exponent: number;
+}
+
+/** A sharp-edged opening: m = Cd A sqrt(2 rho dP). */
+export interface OrificeDescription {
+  readonly kind: 'orifice';
+  /** Free area [m2]. */
+  readonly areaM2: number;
+  /** Discharge coefficient, typically 0.6 [-]. */
+  readonly dischargeCoefficient: number;
+}
+
+/** A duct or crack with a laminar and a turbulent part: dP = a Q + b Q|Q| at reference air. */
+export interface QuadraticDescription {
+  readonly kind: 'quadratic';
+  /** Laminar part a, proportional to viscosity [Pa s/m3]. */
+  readonly linearPaSPerM3: number;
+  /** Turbulent part b, proportional to density [Pa s2/m6]. */
+  readonly quadraticPaS2PerM6: number;
+}
+
+/** A declared constant flow: exactly one of the two fields is given; positive is from → to. */
+export interface FixedFlowDescription {
+  readonly kind: 'fixedFlow';
+  /** Actual volume flow at its inlet [m3/s]. */
+  readonly volumeFlowM3PerS?: number;
+  /** Mass flow [kg/s]. */
+  readonly massFlowKgPerS?: number;
+}
+
+/** One point of a fan's characteristic. */
+export interface FanPoint {
+  /** Pressure at its outlet minus pressure at its inlet [Pa]. */
+  readonly pressureRisePa: number;
+  /** Actual volume flow at its inlet [m3/s]. */
+  readonly volumeFlowM3PerS: number;
+}
+
+/** A fan that blows from → to by a characteristic given as points, in any order. */
+export interface FanCurveDescription {
+  readonly kind: 'fanCurve';
+  readonly points: readonly FanPoint[];
+  /** Above shut-off: a backdraft damper stops reverse flow, or the first slope continues. */
+  readonly beyondShutOff: 'blocked' | 'extended';
+  /** Between points: a monotone cubic (default) or straight lines. */
+  readonly interpolation?: 'monotoneCubic' | 'linear';
+  /** A part where the rise grows with flow is an error unless its upper monotone envelope is asked. */
+  readonly risingPart?: 'envelope';
+}
+
+/** A flap that opens from → to above a cracking pressure and, closed, leaks both ways or not at all. */
+export interface OneWayDamperDescription {
+  readonly kind: 'oneWayDamper';
+  /** Flow coefficient of the open flap on the pressure above cracking [m3/(s Pa^n)]. */
+  readonly coefficientM3PerSPaN: number;
+  /** Flow exponent of the open flap, 0.5 to 1 [-]. */
+  readonly exponent: number;
+  /** Pressure difference at which the flap starts to open [Pa]. */
+  readonly crackingPressurePa: number;
+  readonly closedLeakage?: {
+    /** Flow coefficient [m3/(s Pa^n)]. */
+    readonly coefficientM3PerSPaN: number;
+    /** Flow exponent, 0.5 to 1 [-]. */
+    readonly exponent: number;
+  };
+}
