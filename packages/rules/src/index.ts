@@ -3,4 +3,23 @@
  *
  * Central type: {@link Finding}. Read next: `finding.ts`, then `judge.ts`.
  */
+export { cautions } from './cautions.js';
+export { chooseLimit } from './choose-limit.js';
+export type { LimitChoice, MissingFact } from './choose-limit.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
+export { judge } from './judge.js';
+export type { JudgeInput } from './judge.js';
+export { defaultLimitSet, limitSets } from './limit-sets.js';
+export type {
+  AppliesTo,
+  ChimneyFacts,
+  Exclusion,
+  Limit,
+  LimitedFuel,
+  LimitedVent,
+  LimitSet,
+  VentPartner,
+} from './limit-set.js';
+export { ventTypeTable } from './limit-sets/vent-type-table.js';
+export { judgingAssumptions, leastNearBandPa, nearBand } from './near-band.js';
+export { RulesArgumentError } from './rules-argument-error.js';

@@ -1,0 +1,180 @@
+import type { Appliance, House } from '@evendraft/house';
+import type { WorstCaseStudy, WorstPressure } from '@evendraft/studies';
+import { chooseLimit, type MissingFact } from './choose-limit.js';
+import type { Finding, Verdict } from './finding.js';
+import { suggestCures } from './internal/suggest-cures.js';
+import type { Limit, LimitSet } from './limit-set.js';
+import { limitSets } from './limit-sets.js';
+import { nearBand } from './near-band.js';
+
+/** What is held against what. */
+export interface JudgeInput {
+  readonly house: House;
+  readonly worstCase: WorstCaseStudy;
+  readonly limitSet: LimitSet;
+  /** Uncertainty of the result or accuracy of the gauge, where the caller knows one [Pa]. */
+  readonly statedUncertaintyPa?: number;
+}
+
+/**
+ * One finding for each appliance of the house, in the house's order.
+ *
+ * margin = worst value − limit, from unrounded numbers. With a band b as {@link nearBand} says: beyond
+ * the limit where margin is below −b, near where it is from −b to b, within where it is above b; so
+ * a value exactly at its limit is near it. Screening of risk: no verdict is a clearance.
+ *
+ * @param input - the house, its worst-case study and the set to hold it against
+ * @returns the findings, plain JSON
+ * @throws RulesArgumentError where the stated uncertainty is negative or not finite
+ */
+export function judge(input: JudgeInput): readonly Finding[] {
+  return input.house.appliances.map((appliance) => judgeAppliance(appliance, input));
+}
+
+function judgeAppliance(appliance: Appliance, input: JudgeInput): Finding {
+  const { house, worstCase, limitSet, statedUncertaintyPa } = input;
+  const notJudged = (reason: string, notes: readonly string[] = []): Finding => ({
+    appliance: appliance.id,
+    zone: appliance.zone,
+    verdict: 'not judged',
+    limitSet: limitSet.id,
+    reason,
+    cures: [],
+    notes,
+  });
+
+  const ventless = reasonWithoutVent(appliance);
+  if (ventless !== undefined) return notJudged(ventless);
+
+  const setNotes = limitSet.note === '' ? [] : [limitSet.note];
+  const choice = chooseLimit({ appliance, appliances: house.appliances, limitSet });
+  if (choice.status === 'excluded') return notJudged(choice.exclusion.reason, setNotes);
+  if (choice.status === 'no row') return notJudged(reasonWithoutRow(appliance, input), setNotes);
+
+  const { limit } = choice;
+  const found = worstCase.appliances.find((entry) => entry.appliance === appliance.id);
+  const worst = limit.quantity === 'change from baseline' ? found?.largestFall : found?.lowest;
+  if (worst === undefined || worstCase.situations.length === 0) {
+    return notJudged(
+      'No situation of the study could be solved for the zone it stands in; see what the study says about each.',
+      setNotes,
+    );
+  }
+  const valuePa = worstValue(worst, limit);
+  if (!Number.isFinite(valuePa)) {
+    return notJudged('The study gives no number for the pressure of its zone.', setNotes);
+  }
+
+  const nearBandPa = nearBand({
+    quantity: limit.quantity,
+    enclosureRadiusPa: worstCase.proof.largestEnclosureRadiusPa,
+    ...(statedUncertaintyPa === undefined ? {} : { statedUncertaintyPa }),
+  });
+  const marginPa = withoutNegativeZero(valuePa - limit.limitPa);
+  const verdict = verdictOf(marginPa, nearBandPa);
+  return {
+    appliance: appliance.id,
+    zone: appliance.zone,
+    verdict,
+    limitSet: limitSet.id,
+    judged: {
+      limitId: limit.id,
+      condition: limit.condition,
+      quantity: limit.quantity,
+      valuePa,
+      limitPa: limit.limitPa,
+      marginPa,
+      nearBandPa,
+      baselinePa: withoutNegativeZero(worst.baselinePa),
+      situation: {
+        label: worst.label,
+        weather: worst.weather,
+        airtightness: worst.airtightness,
+      },
+      source: limit.source,
+      testSetUp: limitSet.testSetUp,
+    },
+    cures: verdict === 'within the limit' ? [] : suggestCures({ house, appliance, worst }),
+    notes: [
+      ...studyNotes(worstCase, worst),
+      ...missingNotes(choice.missing),
+      ...(limit.note === undefined ? [] : [limit.note]),
+      ...setNotes,
+    ],
+  };
+}
+
+function verdictOf(marginPa: number, nearBandPa: number): Verdict {
+  if (marginPa < -nearBandPa) return 'beyond the limit';
+  return marginPa <= nearBandPa ? 'near the limit' : 'within the limit';
+}
+
+function worstValue(worst: WorstPressure, limit: Limit): number {
+  return withoutNegativeZero(
+    limit.quantity === 'change from baseline' ? worst.changeFromBaselinePa : worst.pressurePa,
+  );
+}
+
+/** JSON and a reader know one zero. */
+function withoutNegativeZero(value: number): number {
+  return value + 0;
+}
+
+function reasonWithoutVent(appliance: Appliance): string | undefined {
+  switch (appliance.vent) {
+    case 'electric':
+      return 'It is electric: it has no vent that suction could upset, so no depressurization limit is meant for it.';
+    case 'unvented':
+      return 'It is unvented: its combustion gas enters the room whatever the pressure, which no depressurization limit can judge.';
+    default:
+      return undefined;
+  }
+}
+
+function reasonWithoutRow(appliance: Appliance, { house, limitSet }: JudgeInput): string {
+  const elsewhere = limitSets.filter(
+    (other) =>
+      other.id !== limitSet.id &&
+      chooseLimit({ appliance, appliances: house.appliances, limitSet: other }).status === 'chosen',
+  );
+  const shared = appliance.sharesVentWith.length > 0 ? ' on a shared vent' : '';
+  const reason = `The set "${limitSet.id}" has no limit for a ${appliance.kind}, ${appliance.vent}${shared}.`;
+  return elsewhere.length === 0
+    ? reason
+    : `${reason} These sets have one: ${elsewhere.map((other) => other.id).join(', ')}.`;
+}
+
+/** What a reader must know about the study before the verdict means anything. */
+function studyNotes(worstCase: WorstCaseStudy, worst: WorstPressure): readonly string[] {
+  const unsolved = worstCase.unsolved.length;
+  const all = unsolved + worstCase.situations.length;
+  const balance = worstCase.situations.find(
+    (situation) =>
+      situation.label === worst.label &&
+      situation.weather === worst.weather &&
+      situation.airtightness === worst.airtightness,
+  );
+  return [
+    ...(unsolved === 0
+      ? []
+      : [
+          `Incomplete: ${unsolved} of ${all} situations could not be solved, and the worst may be among them.`,
+        ]),
+    ...(balance?.proof.unique === false
+      ? ['The balance in this situation is one of several that are possible.']
+      : []),
+    ...(worstCase.proof.notEnclosed === 0
+      ? []
+      : [
+          `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study's solves; the band called near does not cover it.`,
+        ]),
+  ];
+}
+
+function missingNotes(missing: readonly MissingFact[]): readonly string[] {
+  return missing.length === 0
+    ? []
+    : [
+        `The house does not state the ${missing.join(' and ')}: of the rows that may apply, the strictest was taken.`,
+      ];
+}

@@ -1,0 +1,86 @@
+import type { Appliance, ApplianceKind, Source, VentType } from '@evendraft/house';
+import type { LimitedQuantity } from './finding.js';
+
+/** Vents that suction can upset; what burns nothing or vents into the room is never held against a limit. */
+export type LimitedVent = Exclude<VentType, 'unvented' | 'electric'>;
+
+/** Fuels a limit may ask for; an appliance whose fuel is not stated may be any of them. */
+export type LimitedFuel = Exclude<Appliance['fuel'], 'not stated'>;
+
+/** What must hold of at least one other appliance on the same vent. Every fact given must hold. */
+export interface VentPartner {
+  readonly kinds?: readonly ApplianceKind[];
+  readonly vents?: readonly LimitedVent[];
+  readonly ventDamper?: boolean;
+}
+
+/** What must hold of the chimney. Every fact given must hold; a fact the house lacks is unknown, not false. */
+export interface ChimneyFacts {
+  /** Lowest height that belongs to the row [m]. */
+  readonly fromHeightM?: number;
+  /** First height that no longer belongs to the row [m]. */
+  readonly belowHeightM?: number;
+  /** True where it stands outside the heated house. */
+  readonly exterior?: boolean;
+}
+
+/** One description of the appliances that a limit is for. Every fact given must hold. */
+export interface AppliesTo {
+  readonly kinds?: readonly ApplianceKind[];
+  readonly vents?: readonly LimitedVent[];
+  readonly fuels?: readonly LimitedFuel[];
+  /** Present where the appliance must have its vent to itself. */
+  readonly alone?: true;
+  /** Present where another appliance must be on the same vent. */
+  readonly sharesVentWith?: VentPartner;
+  readonly ventDamper?: boolean;
+  readonly chimney?: ChimneyFacts;
+}
+
+/** One row of a programme's table. */
+export interface Limit {
+  /** Unique within its set, kebab-case. */
+  readonly id: string;
+  /** What the row is for, the programme's words paraphrased. */
+  readonly condition: string;
+  /** Zone minus outdoors, so a negative number [Pa]. */
+  readonly limitPa: number;
+  readonly quantity: LimitedQuantity;
+  /** The row is for an appliance that fits any one of these. */
+  readonly applies: readonly AppliesTo[];
+  readonly source: Source;
+  /** How this project read the row, or where programmes differ; shown with every finding of the row. */
+  readonly note?: string;
+}
+
+/** Appliances that a programme leaves without a pressure limit, with the reason. */
+export interface Exclusion {
+  /** Unique within its set, kebab-case. */
+  readonly id: string;
+  readonly applies: readonly AppliesTo[];
+  /** Why there is no limit, as a sentence that may stand alone. */
+  readonly reason: string;
+  readonly source: Source;
+}
+
+/** The depressurization limits of one programme, as plain data; a user's own set is a file of this shape. */
+export interface LimitSet {
+  /** Version of this shape. */
+  readonly evendraftLimits: 1;
+  /** Neutral and descriptive, kebab-case. */
+  readonly id: string;
+  readonly name: string;
+  /** Edition of this data, year and month; a changed value is a new edition. */
+  readonly edition: string;
+  /** The document the values come from, by its own title. */
+  readonly document: string;
+  readonly editionOfDocument: string;
+  /** What the set says, in a sentence or two. */
+  readonly summary: string;
+  /** What a reader must know before relying on it, e.g. that a later edition dropped such limits. */
+  readonly note: string;
+  /** The programme's own test: devices and speeds, doors, what fires, what is subtracted. */
+  readonly testSetUp: string;
+  readonly limits: readonly Limit[];
+  readonly exclusions: readonly Exclusion[];
+}
