@@ -1,0 +1,21 @@
+// What an embedder writes. It is run from the packed tarballs: in Node, in a bundle, in a browser.
+import { assess, readHouse, renderText } from 'evendraft';
+
+const houseFile = `
+evendraft: 1
+name: Packed Row 1
+floorArea: 2180 ft2
+volume: 18500 ft3
+airtightness: 310 cfm at 50 Pa
+exhaust:
+  hood: { low: 250 cfm, high: 900 cfm }
+appliances:
+  water heater: { vent: natural draft, input: 40 kBtu/h }
+`;
+
+/** @returns {string} the report of the house, as text */
+export function assessHouse() {
+  const read = readHouse(houseFile, { file: 'packed-row.yaml' });
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  return renderText(assess(read.house));
+}

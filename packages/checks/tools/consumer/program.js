@@ -1,0 +1,3 @@
+import { assessHouse } from './assess-house.js';
+
+console.log(assessHouse());
