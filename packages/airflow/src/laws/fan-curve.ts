@@ -1,4 +1,5 @@
-import type { FanCurveDescription, FanPoint } from './flow-law-description.js';
+import type { FanPoint } from '../fans/fan-point.js';
+import type { FanCurveDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LawProblem, LinkState } from './flow-law.js';
 import { fanSegments } from './internal/fan-segments.js';
 import { rangeProblems } from './internal/range-problem.js';

@@ -1,3 +1,5 @@
+import type { FanPoint } from '../fans/fan-point.js';
+
 /** What an opening, damper, duct or fan is, as plain SI data; the `kind` names its law. */
 export type FlowLawDescription =
   | PowerLawDescription
@@ -41,14 +43,6 @@ export interface FixedFlowDescription {
   readonly volumeFlowM3PerS?: number;
   /** Mass flow [kg/s]. */
   readonly massFlowKgPerS?: number;
-}
-
-/** One point of a fan's characteristic. */
-export interface FanPoint {
-  /** Pressure at its outlet minus pressure at its inlet [Pa]. */
-  readonly pressureRisePa: number;
-  /** Actual volume flow at its inlet [m3/s]. */
-  readonly volumeFlowM3PerS: number;
 }
 
 /** A fan that blows from → to by a characteristic given as points, in any order. */

@@ -1,3 +1,6 @@
+import { airViscosity } from '../air/air-viscosity.js';
+import { referenceAir } from '../air/reference-air.js';
+
 /** Air on one side of an opening. */
 export interface AirState {
   /** Temperature [°C]. */
@@ -15,12 +18,6 @@ export interface InletAir {
   logViscosityRatio: number;
 }
 
-const referenceDensityKgPerM3 = 1.2041;
-const referenceTemperatureC = 20;
-
-/** Density of reference air, 20 °C and 101,325 Pa, to which coefficients are quoted [kg/m3]. */
-export const lawReferenceDensityKgPerM3: number = referenceDensityKgPerM3;
-
 /**
  * Air as the laws use it.
  *
@@ -33,14 +30,10 @@ export function inletAir(
   into: InletAir = { densityKgPerM3: 0, logDensityRatio: 0, logViscosityRatio: 0 },
 ): InletAir {
   into.densityKgPerM3 = air.densityKgPerM3;
-  into.logDensityRatio = Math.log(air.densityKgPerM3 / referenceDensityKgPerM3);
-  into.logViscosityRatio =
-    logRelativeViscosity(air.temperatureC) - logRelativeViscosity(referenceTemperatureC);
+  into.logDensityRatio = Math.log(air.densityKgPerM3 / referenceAir.densityKgPerM3);
+  // Sutherland's value at 20 °C, not the rounded one, so that the ratio is exactly 1 there.
+  into.logViscosityRatio = Math.log(airViscosity(air.temperatureC) / referenceViscosityPaS);
   return into;
 }
 
-/** ln of viscosity up to a constant, by Sutherland's law with 110.4 K. Source: ASTM E779, appendix, from memory. */
-function logRelativeViscosity(temperatureC: number): number {
-  const kelvin = temperatureC + 273.15;
-  return Math.log((kelvin * Math.sqrt(kelvin)) / (kelvin + 110.4));
-}
+const referenceViscosityPaS = airViscosity(referenceAir.temperatureC);

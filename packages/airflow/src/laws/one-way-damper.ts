@@ -1,7 +1,7 @@
 import type { OneWayDamperDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
-import { nearZeroWidthPa } from './internal/near-zero.js';
+import { nearZeroWidthPa } from './near-zero-width.js';
 import { powerProblems, rangeProblems } from './internal/range-problem.js';
 
 const recordLength = 8;

@@ -1,6 +1,6 @@
 import type { OrificeDescription } from './flow-law-description.js';
 import type { FlowLaw } from './flow-law.js';
-import { nearZeroWidthPa } from './internal/near-zero.js';
+import { nearZeroWidthPa } from './near-zero-width.js';
 import { rangeProblems } from './internal/range-problem.js';
 import { powerLawBlock, powerRecordLength } from './power-law.js';
 

@@ -1,7 +1,7 @@
 import type { PowerLawDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
-import { nearZeroWidthPa } from './internal/near-zero.js';
+import { nearZeroWidthPa } from './near-zero-width.js';
 import { powerProblems } from './internal/range-problem.js';
 
 /** Numbers in a record: forward and backward coefficient, exponent, width^exponent. */

@@ -1,8 +1,8 @@
+import { referenceAir } from '../air/reference-air.js';
 import type { QuadraticDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import type { InletAir } from './inlet-air.js';
-import { lawReferenceDensityKgPerM3 } from './inlet-air.js';
-import { nearZeroWidthPa } from './internal/near-zero.js';
+import { nearZeroWidthPa } from './near-zero-width.js';
 import { rangeProblems } from './internal/range-problem.js';
 
 /** Numbers a direction: a and b in mass flow, flow at the width, local exponent there. */
@@ -88,7 +88,7 @@ function prepareDirection(
   const density = air.densityKgPerM3;
   const a = (description.linearPaSPerM3 * Math.exp(air.logViscosityRatio)) / (density * scale);
   const b =
-    description.quadraticPaS2PerM6 / (lawReferenceDensityKgPerM3 * density * scale * scale);
+    description.quadraticPaS2PerM6 / (referenceAir.densityKgPerM3 * density * scale * scale);
   const root = Math.sqrt(a * a + 4 * b * nearZeroWidthPa);
   const flowAtWidth = (2 * nearZeroWidthPa) / (a + root);
   records[at] = a;

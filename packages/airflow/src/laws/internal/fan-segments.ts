@@ -1,4 +1,5 @@
-import type { FanCurveDescription, FanPoint } from '../flow-law-description.js';
+import type { FanPoint } from '../../fans/fan-point.js';
+import type { FanCurveDescription } from '../flow-law-description.js';
 
 /** A cubic of the volume flow on x = −rise, from `startPa` up to the next segment. */
 export interface FanSegment {
@@ -90,7 +91,11 @@ function upperEnvelope(byFlow: readonly FanPoint[]): FanPoint[] {
 /** The part of a curve with flow ≥ 0, beginning at zero flow. */
 function startAtZero(nodes: readonly Node[]): Node[] {
   const positive = nodes.findIndex((node) => node.flow > 0);
-  if (positive < 0) return [{ x: nodes[0]!.x, flow: 0 }, { x: nodes[0]!.x + 1, flow: 0 }];
+  if (positive < 0)
+    return [
+      { x: nodes[0]!.x, flow: 0 },
+      { x: nodes[0]!.x + 1, flow: 0 },
+    ];
   const k = Math.max(positive, 1);
   const left = nodes[k - 1]!;
   const right = nodes[k]!;
