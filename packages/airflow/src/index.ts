@@ -69,6 +69,37 @@ export {
   type TypicalFanPressure,
 } from './fans/typical-fans.js';
 
+// Flow laws of links
+export type {
+  FanCurveDescription,
+  FixedFlowDescription,
+  FlowLawDescription,
+  OneWayDamperDescription,
+  OrificeDescription,
+  PowerLawDescription,
+  QuadraticDescription,
+} from './laws/flow-law-description.js';
+export type {
+  FlowLaw,
+  FlowReach,
+  LawBlock,
+  LawGroup,
+  LawProblem,
+  LawProblemCode,
+  LinkState,
+  Preparation,
+} from './laws/flow-law.js';
+export {
+  checkFlowLaw,
+  flowAt,
+  flowLawOf,
+  flowLaws,
+  type FlowLawKind,
+  type LinkFlow,
+} from './laws/flow-laws.js';
+export { inletAir, type AirState, type InletAir } from './laws/inlet-air.js';
+export { nearZeroWidthPa } from './laws/near-zero-width.js';
+
 // Where numbers come from, and what a wrong argument throws
 export { AirflowArgumentError } from './airflow-argument-error.js';
 export type { Provenance, SourceStatus } from './provenance.js';

@@ -37,7 +37,7 @@ export function moistAirDensity(state: MoistAirState): number {
   const { temperatureC, pressurePa, relativeHumidity } = state;
   const kelvin = requireKelvin(temperatureC);
   requirePositive('pressurePa', pressurePa);
-  requireBetween('relativeHumidity', relativeHumidity, 0, 1);
+  requireBetween('relativeHumidity', relativeHumidity, [0, 1]);
   const vapourPa = relativeHumidity === 0 ? 0 : relativeHumidity * saturationPressure(temperatureC);
   if (vapourPa > pressurePa) {
     throw new AirflowArgumentError(

@@ -15,6 +15,6 @@ import { requireBetween } from '../internal/require.js';
  * standardPressure(1500); // => 84556
  */
 export function standardPressure(altitudeM: number): number {
-  requireBetween('altitudeM', altitudeM, -500, 11000);
+  requireBetween('altitudeM', altitudeM, [-500, 11000]);
   return 101325 * (1 - 2.25577e-5 * altitudeM) ** 5.2559;
 }

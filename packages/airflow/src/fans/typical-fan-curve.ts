@@ -63,8 +63,8 @@ export function typicalFanCurve(fan: RatedFan): readonly FanPoint[] {
     );
   }
   requirePositive('speedFlowM3PerS', speedFlowM3PerS);
-  requireBetween('speedFlowM3PerS', speedFlowM3PerS, 0, ratedFlowM3PerS);
-  requireBetween('ductPressurePa', ductPressurePa, 0, Infinity);
+  requireBetween('speedFlowM3PerS', speedFlowM3PerS, [0, ratedFlowM3PerS]);
+  requireBetween('ductPressurePa', ductPressurePa, [0, Infinity]);
 
   const speed = speedFlowM3PerS / ratedFlowM3PerS;
   const shutOffAtSpeed = speed * speed * shutOffPressurePa;

@@ -10,7 +10,7 @@ import { requireBetween, requirePositive } from './require.js';
 export function coefficientPerArea(basis: LeakageAreaBasis, exponent: number): number {
   requirePositive('referencePressurePa', basis.referencePressurePa);
   requirePositive('dischargeCoefficient', basis.dischargeCoefficient);
-  requireBetween('exponent', exponent, 0.5, 1);
+  requireBetween('exponent', exponent, [0.5, 1]);
   const speedAtOnePascal = Math.sqrt(2 / referenceAir.densityKgPerM3);
   return (
     basis.dischargeCoefficient * speedAtOnePascal * basis.referencePressurePa ** (0.5 - exponent)

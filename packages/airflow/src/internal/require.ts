@@ -37,7 +37,11 @@ export function requireNotNegative(argument: string, value: number): void {
 }
 
 /** Refuses anything outside the closed range. */
-export function requireBetween(argument: string, value: number, low: number, high: number): void {
+export function requireBetween(
+  argument: string,
+  value: number,
+  [low, high]: readonly [low: number, high: number],
+): void {
   if (!(value >= low && value <= high)) {
     throw new AirflowArgumentError(argument, value, `${low} to ${high}`);
   }

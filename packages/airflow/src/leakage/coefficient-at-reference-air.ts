@@ -33,7 +33,7 @@ export interface MeasuredCoefficient {
 export function coefficientAtReferenceAir(measured: MeasuredCoefficient): number {
   const { coefficientM3PerSPaN, exponent, air } = measured;
   requireNotNegative('coefficientM3PerSPaN', coefficientM3PerSPaN);
-  requireBetween('exponent', exponent, 0.5, 1);
+  requireBetween('exponent', exponent, [0.5, 1]);
   requirePositive('air.densityKgPerM3', air.densityKgPerM3);
   requirePositive('air.viscosityPaS', air.viscosityPaS);
   return (

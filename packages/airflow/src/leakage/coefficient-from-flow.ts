@@ -27,6 +27,6 @@ export function coefficientFromFlow(leak: LeakByFlow): number {
   const { volumeFlowM3PerS, pressurePa, exponent } = leak;
   requireNotNegative('volumeFlowM3PerS', volumeFlowM3PerS);
   requirePositive('pressurePa', pressurePa);
-  requireBetween('exponent', exponent, 0.5, 1);
+  requireBetween('exponent', exponent, [0.5, 1]);
   return volumeFlowM3PerS / pressurePa ** exponent;
 }

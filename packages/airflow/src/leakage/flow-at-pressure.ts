@@ -26,7 +26,7 @@ export interface LeakAtPressure {
 export function flowAtPressure(leak: LeakAtPressure): number {
   const { coefficientM3PerSPaN, exponent, pressurePa } = leak;
   requireNotNegative('coefficientM3PerSPaN', coefficientM3PerSPaN);
-  requireBetween('exponent', exponent, 0.5, 1);
+  requireBetween('exponent', exponent, [0.5, 1]);
   requireFinite('pressurePa', pressurePa);
   return Math.sign(pressurePa) * coefficientM3PerSPaN * Math.abs(pressurePa) ** exponent;
 }

@@ -25,7 +25,7 @@ export interface ShelteredWallInWind {
  */
 export function shelteredWallCoefficient(wall: ShelteredWallInWind): number {
   const { incidenceDeg, shelter } = wall;
-  requireBetween('incidenceDeg', incidenceDeg, 0, 180);
+  requireBetween('incidenceDeg', incidenceDeg, [0, 180]);
   const { byShelter } = lowRiseWallCoefficients;
   if (!Object.hasOwn(byShelter, shelter)) {
     throw new AirflowArgumentError('shelter', shelter, Object.keys(byShelter).join(', '));

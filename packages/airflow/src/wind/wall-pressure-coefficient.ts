@@ -35,9 +35,9 @@ const coefficientAtNormal = 0.6;
  */
 export function wallPressureCoefficient(wall: WallInWind): number {
   const { incidenceDeg, sideRatio } = wall;
-  requireBetween('incidenceDeg', incidenceDeg, 0, 180);
+  requireBetween('incidenceDeg', incidenceDeg, [0, 180]);
   requirePositive('sideRatio', sideRatio);
-  requireBetween('sideRatio', sideRatio, 0.25, 4);
+  requireBetween('sideRatio', sideRatio, [0.25, 4]);
   const a = (incidenceDeg * Math.PI) / 180;
   const g = Math.log(sideRatio);
   const sine = Math.sin(a);
