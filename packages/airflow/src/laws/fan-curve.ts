@@ -1,5 +1,4 @@
-import type { FanPoint } from '../fans/fan-point.js';
-import type { FanCurveDescription } from './flow-law-description.js';
+import type { FanCurveDescription, FanPoint } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LawProblem, LinkState } from './flow-law.js';
 import { fanSegments } from './internal/fan-segments.js';
 import { rangeProblems } from './internal/range-problem.js';

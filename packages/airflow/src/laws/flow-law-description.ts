@@ -1,5 +1,3 @@
-import type { FanPoint } from '../fans/fan-point.js';
-
 /** What an opening, damper, duct or fan is, as plain SI data; the `kind` names its law. */
 export type FlowLawDescription =
   | PowerLawDescription
@@ -43,6 +41,14 @@ export interface FixedFlowDescription {
   readonly volumeFlowM3PerS?: number;
   /** Mass flow [kg/s]. */
   readonly massFlowKgPerS?: number;
+}
+
+/** One point of a fan's characteristic. */
+export interface FanPoint {
+  /** Pressure behind the fan minus pressure before it; negative when the fan is helped [Pa]. */
+  readonly pressureRisePa: number;
+  /** Actual volume flow at the fan's inlet [m3/s]. */
+  readonly volumeFlowM3PerS: number;
 }
 
 /** A fan that blows from → to by a characteristic given as points, in any order. */

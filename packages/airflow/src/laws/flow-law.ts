@@ -7,7 +7,7 @@ import type { InletAir } from './inlet-air.js';
 export interface LawGroup {
   readonly records: Float64Array;
   readonly recordLength: number;
-  readonly begin: number;
+  begin: number;
   end: number;
 }
 

@@ -6,4 +6,4 @@
  * 1.25 m(d)/d, and exact above d. A pressure computed with it differs from the exact law's by less than
  * a quarter of d, which is far below any gauge.
  */
-export const nearZeroWidthPa = 1e-4;
+export const nearZeroWidthPa = 1e-6;

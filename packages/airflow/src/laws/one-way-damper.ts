@@ -8,7 +8,7 @@ const recordLength = 8;
 
 /**
  * A flap that opens from → to above its cracking pressure, over a leak that works both ways [kg/s].
- * m = C max(0, dP − crack)^n + leak; within 1e-4 Pa above cracking a cubic of equal value and slope.
+ * m = C max(0, dP − crack)^n + leak; within 1e-6 Pa above cracking a cubic of equal value and slope.
  */
 export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
   kind: 'oneWayDamper',

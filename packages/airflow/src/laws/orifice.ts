@@ -14,7 +14,7 @@ export const orifice: FlowLaw<OrificeDescription> = {
   kind: 'orifice',
   equation: 'm = Cd A sqrt(2 rho dP)',
   validity:
-    'turbulent flow through a sharp edge; cubic within 1e-4 Pa of zero; where the airs at its ends differ the slope jumps at zero',
+    'turbulent flow through a sharp edge; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: (description) => [
     ...rangeProblems({
       field: 'areaM2',

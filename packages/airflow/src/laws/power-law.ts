@@ -9,14 +9,14 @@ export const powerRecordLength = 4;
 
 /**
  * A leak or crack between two airs [kg/s].
- * m = rho C (rho0/rho)^(1−n) (mu0/mu)^(2n−1) dP^n with the air that enters; odd cubic within 1e-4 Pa of zero.
+ * m = rho C (rho0/rho)^(1−n) (mu0/mu)^(2n−1) dP^n with the air that enters; odd cubic within 1e-6 Pa of zero.
  * Source: ASTM E779-19, section 9, from memory.
  */
 export const powerLaw: FlowLaw<PowerLawDescription> = {
   kind: 'powerLaw',
   equation: 'm = rho C (rho0/rho)^(1-n) (mu0/mu)^(2n-1) dP^n',
   validity:
-    'exponents 0.5 to 1; cubic within 1e-4 Pa of zero; where the airs at its ends differ the slope jumps at zero',
+    'exponents 0.5 to 1; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: (description) => powerProblems(description),
   recordLength: () => powerRecordLength,
   recordClass: (description) => description.exponent,

@@ -18,7 +18,7 @@ export const quadratic: FlowLaw<QuadraticDescription> = {
   kind: 'quadratic',
   equation: 'dP = a Q + b Q|Q|',
   validity:
-    'a proportional to viscosity, b to density; cubic within 1e-4 Pa of zero; where the airs at its ends differ the slope jumps at zero',
+    'a proportional to viscosity, b to density; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check(description) {
     const most = 1e15;
     const problems = [

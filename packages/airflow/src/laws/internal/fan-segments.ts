@@ -1,5 +1,4 @@
-import type { FanPoint } from '../../fans/fan-point.js';
-import type { FanCurveDescription } from '../flow-law-description.js';
+import type { FanCurveDescription, FanPoint } from '../flow-law-description.js';
 
 /** A cubic of the volume flow on x = −rise, from `startPa` up to the next segment. */
 export interface FanSegment {

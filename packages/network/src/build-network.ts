@@ -1,0 +1,39 @@
+import type { BuiltNetwork } from './built-network.js';
+import { descriptionIssues } from './internal/description-issues.js';
+import { createKernel } from './internal/create-kernel.js';
+import type { NetworkDescription } from './network-description.js';
+import type { NetworkIssue } from './network-issue.js';
+
+/** A network that can be solved, perhaps with warnings, or all issues of its description. */
+export type BuildResult =
+  | {
+      readonly status: 'built';
+      readonly network: BuiltNetwork;
+      readonly warnings: readonly NetworkIssue[];
+    }
+  | { readonly status: 'rejected'; readonly issues: readonly NetworkIssue[] };
+
+/**
+ * Checks a description and lays it out for solving. It never throws for what a description contains.
+ *
+ * @param description - zones, boundaries and links in SI; it is kept, so do not change it afterwards
+ * @returns the built network, or every issue with code, origin and parameters
+ */
+export function buildNetwork(description: NetworkDescription): BuildResult {
+  const issues = descriptionIssues(description);
+  if (issues.some((issue) => issue.severity === 'error')) return { status: 'rejected', issues };
+  const zoneIndex = indexById(description.zones);
+  const boundaryIndex = indexById(description.boundaries);
+  const network: BuiltNetwork = {
+    description,
+    zoneIndex,
+    boundaryIndex,
+    linkIndex: indexById(description.links),
+    kernel: createKernel(description, zoneIndex, boundaryIndex),
+  };
+  return { status: 'built', network, warnings: issues };
+}
+
+function indexById(items: readonly { readonly id: string }[]): Map<string, number> {
+  return new Map(items.map((item, index) => [item.id, index]));
+}

@@ -1,0 +1,28 @@
+/**
+ * Zones and links in SI: checks of the graph, the pressures at which every zone's air balances, and the
+ * proof of the answer. One kernel serves one zone and thousands.
+ *
+ * Central type: `NetworkDescription`. Read next: `solve-network.ts`; the mathematics is in MATHEMATICS.md.
+ */
+export type {
+  Balance,
+  BalanceProof,
+  LinkFlows,
+  SolveResult,
+  UnsolvedBalance,
+  UnsolvedStatus,
+} from './balance.js';
+export { buildNetwork, type BuildResult } from './build-network.js';
+export type { BuiltNetwork } from './built-network.js';
+export { checkNetwork, type NetworkVerdict } from './check-network.js';
+export type {
+  BoundaryDescription,
+  LinkDescription,
+  NetworkDescription,
+  ZoneDescription,
+} from './network-description.js';
+export type { NetworkIssue, NetworkIssueCode } from './network-issue.js';
+export { linkReading, pressureAt, type LinkReading, type PressurePlace } from './readings.js';
+export type { NodeAir, Scenario } from './scenario.js';
+export { solveNetwork, type SolveOptions } from './solve-network.js';
+export { UnknownIdError } from './unknown-id-error.js';

@@ -1,0 +1,148 @@
+import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
+import { flowLawOf, inletAir } from '@evendraft/airflow';
+import type { LinkDescription, NetworkDescription } from '../network-description.js';
+import type { Kernel, KernelGroup } from './kernel.js';
+import { createSkyline } from './skyline.js';
+import { zoneOrder } from './zone-order.js';
+
+/** Lays a checked description out in arrays. The scenario is set afterwards. */
+export function createKernel(
+  description: NetworkDescription,
+  zoneIndex: ReadonlyMap<string, number>,
+  boundaryIndex: ReadonlyMap<string, number>,
+): Kernel {
+  const { zones, boundaries, links } = description;
+  const zoneCount = zones.length;
+  const nodeCount = zoneCount + boundaries.length;
+  const linkCount = links.length;
+
+  const ends = (link: LinkDescription): [number, number] => [
+    zoneIndex.get(link.from) ?? zoneCount + (boundaryIndex.get(link.from) ?? 0),
+    zoneIndex.get(link.to) ?? zoneCount + (boundaryIndex.get(link.to) ?? 0),
+  ];
+  const order = zoneOrder(neighboursOf(zoneCount, links.map(ends)));
+  const place = new Int32Array(nodeCount);
+  order.forEach((zone, index) => (place[zone] = index));
+  for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
+
+  const from = Int32Array.from(links, (link) => place[ends(link)[0]]!);
+  const to = Int32Array.from(links, (link) => place[ends(link)[1]]!);
+  const first = Int32Array.from({ length: zoneCount }, (_, row) => row);
+  let interior = 0;
+  for (let link = 0; link < linkCount; link++) {
+    const low = Math.min(from[link]!, to[link]!);
+    const high = Math.max(from[link]!, to[link]!);
+    if (high >= zoneCount) continue;
+    interior++;
+    first[high] = Math.min(first[high]!, low);
+  }
+
+  const heights = new Float64Array(nodeCount);
+  [...zones, ...boundaries].forEach((node, index) => (heights[place[index]!] = node.heightM));
+
+  const laws = links.map((link) => flowLawOf(link.law));
+  const reference = { temperatureC: 20, densityKgPerM3: 1.2041 };
+  const air = inletAir(reference);
+  return {
+    zoneCount,
+    boundaryCount: boundaries.length,
+    linkCount,
+    placeOfZone: place.slice(0, zoneCount),
+    from,
+    to,
+    laws,
+    descriptions: links.map((link) => link.law),
+    twoWay: Uint8Array.from(links, (link, index) => {
+      const reach = laws[index]!.reach(link.law, air, air);
+      const unbounded = reach.leastKgPerS === -Infinity && reach.mostKgPerS === Infinity;
+      return reach.strict && unbounded ? 1 : 0;
+    }),
+    groups: groupsOf(links, laws),
+
+    nodeHeightM: heights,
+    nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
+    nodeDensityKgPerM3: new Float64Array(nodeCount).fill(NaN),
+    nodeLogDensityRatio: new Float64Array(nodeCount),
+    nodeLogViscosityRatio: new Float64Array(nodeCount),
+    scale: new Float64Array(linkCount).fill(NaN),
+    drivePa: new Float64Array(linkCount),
+    preparation: {
+      from: inletAir(reference),
+      to: inletAir(reference),
+      scale: 1,
+      records: new Float64Array(0),
+      at: 0,
+    },
+
+    activeCount: 0,
+    activeLink: new Int32Array(linkCount),
+    activePlace: new Int32Array(linkCount).fill(-1),
+    activeFrom: new Int32Array(linkCount),
+    activeTo: new Int32Array(linkCount),
+    activeDrivePa: new Float64Array(linkCount),
+    state: {
+      pressureDifferencePa: new Float64Array(linkCount),
+      massFlowKgPerS: new Float64Array(linkCount),
+      slopeKgPerSPa: new Float64Array(linkCount),
+    },
+    incidentStart: new Int32Array(2 * zoneCount + 1),
+    incident: new Int32Array(2 * linkCount),
+    interiorCount: 0,
+    interiorLink: new Int32Array(interior),
+    interiorSlot: new Int32Array(interior),
+    chordSlope: new Float64Array(linkCount),
+    chordFlow: new Float64Array(linkCount),
+    chordsKnown: false,
+
+    pressure: new Float64Array(nodeCount),
+    trial: new Float64Array(nodeCount),
+    step: new Float64Array(zoneCount),
+    residual: new Float64Array(zoneCount),
+    through: new Float64Array(zoneCount),
+    rounding: new Float64Array(zoneCount),
+    width: new Float64Array(zoneCount),
+    matrix: createSkyline(first),
+  };
+}
+
+/** Links that share a block, a record length and a class, each group with room for all its links. */
+function groupsOf(
+  links: readonly LinkDescription[],
+  laws: readonly FlowLaw<FlowLawDescription>[],
+): KernelGroup[] {
+  const blocks = new Map<unknown, Map<string, number[]>>();
+  links.forEach((link, index) => {
+    const law = laws[index]!;
+    const byShape = blocks.get(law.block) ?? new Map<string, number[]>();
+    blocks.set(law.block, byShape);
+    const shape = `${law.recordLength(link.law)} ${law.recordClass(link.law)}`;
+    const members = byShape.get(shape) ?? [];
+    byShape.set(shape, members);
+    members.push(index);
+  });
+  return [...blocks.values()].flatMap((byShape) =>
+    [...byShape.values()].map((members) => {
+      const law = laws[members[0]!]!;
+      const recordLength = law.recordLength(links[members[0]!]!.law);
+      return {
+        law,
+        members: Int32Array.from(members),
+        recordLength,
+        records: new Float64Array(recordLength * members.length),
+        begin: 0,
+        end: 0,
+      };
+    }),
+  );
+}
+
+function neighboursOf(zoneCount: number, ends: readonly [number, number][]): number[][] {
+  const neighbours = Array.from({ length: zoneCount }, () => new Set<number>());
+  for (const [from, to] of ends) {
+    if (from < zoneCount && to < zoneCount) {
+      neighbours[from]!.add(to);
+      neighbours[to]!.add(from);
+    }
+  }
+  return neighbours.map((set) => [...set]);
+}

@@ -1,0 +1,86 @@
+import type {
+  FlowLaw,
+  FlowLawDescription,
+  LawGroup,
+  LinkState,
+  Preparation,
+} from '@evendraft/airflow';
+import type { Skyline } from './skyline.js';
+
+/**
+ * The arrays in which one network is solved, allocated once.
+ *
+ * Places: zones come first, in an order that keeps the matrix narrow, then boundaries. Links that are
+ * switched on are packed at the front, grouped by law, so that a link that is off costs nothing.
+ */
+export interface Kernel {
+  readonly zoneCount: number;
+  readonly boundaryCount: number;
+  readonly linkCount: number;
+
+  // What does not change.
+  /** Place of each zone of the description. */
+  readonly placeOfZone: Int32Array;
+  /** Place of the `from` and `to` end of each link of the description. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly laws: readonly FlowLaw<FlowLawDescription>[];
+  readonly descriptions: readonly FlowLawDescription[];
+  /** The flow grows strictly with the pressure difference and has no bound either way; by link. */
+  readonly twoWay: Uint8Array;
+  readonly groups: readonly KernelGroup[];
+
+  /** Height at which each node's pressure is quoted [m]. */
+  readonly nodeHeightM: Float64Array;
+
+  // The scenario in force.
+  readonly nodeTemperatureC: Float64Array;
+  readonly nodeDensityKgPerM3: Float64Array;
+  readonly nodeLogDensityRatio: Float64Array;
+  readonly nodeLogViscosityRatio: Float64Array;
+  readonly scale: Float64Array;
+  /** Added to p(from) − p(to): hydrostatics and offset; by link of the description [Pa]. */
+  readonly drivePa: Float64Array;
+  readonly preparation: Preparation;
+
+  // Links that are on, packed.
+  activeCount: number;
+  /** Index in the description. */
+  readonly activeLink: Int32Array;
+  /** Place among the active links, −1 when off; by link of the description. */
+  readonly activePlace: Int32Array;
+  readonly activeFrom: Int32Array;
+  readonly activeTo: Int32Array;
+  readonly activeDrivePa: Float64Array;
+  readonly state: LinkState;
+  /** Links that leave each zone, then links that enter it: bounds in `incident`, two a zone and one more. */
+  readonly incidentStart: Int32Array;
+  readonly incident: Int32Array;
+  /** Links between two zones: place among the active, and their slot in the matrix. */
+  interiorCount: number;
+  readonly interiorLink: Int32Array;
+  readonly interiorSlot: Int32Array;
+  /** Chord of each active law over ±`startChordPa`: slope and mean flow. */
+  readonly chordSlope: Float64Array;
+  readonly chordFlow: Float64Array;
+  chordsKnown: boolean;
+
+  // The iterate. Pressures by place, boundaries included; the rest by zone place.
+  readonly pressure: Float64Array;
+  readonly trial: Float64Array;
+  readonly step: Float64Array;
+  /** Net flow out of each zone [kg/s]. */
+  readonly residual: Float64Array;
+  /** Sum of the sizes of all flows at each zone [kg/s]. */
+  readonly through: Float64Array;
+  readonly rounding: Float64Array;
+  readonly width: Float64Array;
+  readonly matrix: Skyline;
+}
+
+/** Links of one law, of one record length and class. */
+export interface KernelGroup extends LawGroup {
+  readonly law: FlowLaw<FlowLawDescription>;
+  /** Indices in the description. */
+  readonly members: Int32Array;
+}

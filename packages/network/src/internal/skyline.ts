@@ -1,0 +1,83 @@
+/**
+ * A symmetric matrix whose rows are kept from their first entry to the diagonal, and its factors LDLᵀ.
+ *
+ * The matrices here are grounded graph Laplacians: no pivoting is needed, and fill stays within the rows.
+ */
+export interface Skyline {
+  readonly size: number;
+  /** First column kept in each row. */
+  readonly first: Int32Array;
+  /** Where column 0 of each row would be in `entries`; the row's first entry is at `rowOffset + first`. */
+  readonly rowOffset: Int32Array;
+  /** Entries left of the diagonal; the factor L after `factorize`. */
+  readonly entries: Float64Array;
+  /** The diagonal; the factor D after `factorize`. */
+  readonly diagonal: Float64Array;
+}
+
+/** An empty matrix for the graph given by the least neighbour of each row. */
+export function createSkyline(first: Int32Array): Skyline {
+  const size = first.length;
+  const rowOffset = new Int32Array(size);
+  let length = 0;
+  for (let row = 0; row < size; row++) {
+    rowOffset[row] = length - first[row]!;
+    length += row - first[row]!;
+  }
+  return {
+    size,
+    first,
+    rowOffset,
+    entries: new Float64Array(length),
+    diagonal: new Float64Array(size),
+  };
+}
+
+/**
+ * Overwrites the matrix by its factors.
+ *
+ * @returns false when a pivot is not positive beyond rounding: the matrix is singular
+ */
+export function factorize(matrix: Skyline): boolean {
+  const { size, first, rowOffset, entries, diagonal } = matrix;
+  for (let row = 0; row < size; row++) {
+    const offset = rowOffset[row]!;
+    const start = first[row]!;
+    const original = diagonal[row]!;
+    for (let column = start + 1; column < row; column++) {
+      const columnOffset = rowOffset[column]!;
+      let sum = entries[offset + column]!;
+      for (let k = Math.max(start, first[column]!); k < column; k++) {
+        sum -= entries[offset + k]! * entries[columnOffset + k]!;
+      }
+      entries[offset + column] = sum;
+    }
+    let pivot = original;
+    for (let column = start; column < row; column++) {
+      const unscaled = entries[offset + column]!;
+      const scaled = unscaled / diagonal[column]!;
+      entries[offset + column] = scaled;
+      pivot -= unscaled * scaled;
+    }
+    if (!(pivot > 1e-15 * original)) return false;
+    diagonal[row] = pivot;
+  }
+  return true;
+}
+
+/** Replaces the right-hand side by the solution, with the factors. */
+export function solveFactorized(matrix: Skyline, vector: Float64Array): void {
+  const { size, first, rowOffset, entries, diagonal } = matrix;
+  for (let row = 0; row < size; row++) {
+    const offset = rowOffset[row]!;
+    let sum = vector[row]!;
+    for (let k = first[row]!; k < row; k++) sum -= entries[offset + k]! * vector[k]!;
+    vector[row] = sum;
+  }
+  for (let row = 0; row < size; row++) vector[row] = vector[row]! / diagonal[row]!;
+  for (let row = size - 1; row > 0; row--) {
+    const offset = rowOffset[row]!;
+    const value = vector[row]!;
+    for (let k = first[row]!; k < row; k++) vector[k] = vector[k]! - entries[offset + k]! * value;
+  }
+}

@@ -1,0 +1,74 @@
+import type { Kernel } from './kernel.js';
+
+/** Flow and slope of every active link at the given pressures. */
+export function evaluateLaws(kernel: Kernel, pressure: Float64Array): void {
+  const { activeCount, activeFrom, activeTo, activeDrivePa, state, groups } = kernel;
+  const { pressureDifferencePa } = state;
+  for (let link = 0; link < activeCount; link++) {
+    pressureDifferencePa[link] =
+      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
+  }
+  for (const group of groups) {
+    if (group.begin < group.end) group.law.block(group, state);
+  }
+}
+
+/** Residual and through-flow of every zone from the links' flows. */
+export function gatherFlows(kernel: Kernel): void {
+  const { zoneCount, incidentStart, incident, residual, through } = kernel;
+  const { massFlowKgPerS } = kernel.state;
+  let next = 0;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    let net = 0;
+    let sum = 0;
+    for (const end = incidentStart[2 * zone + 1]!; next < end; next++) {
+      const flow = massFlowKgPerS[incident[next]!]!;
+      net += flow;
+      sum += Math.abs(flow);
+    }
+    for (const end = incidentStart[2 * zone + 2]!; next < end; next++) {
+      const flow = massFlowKgPerS[incident[next]!]!;
+      net -= flow;
+      sum += Math.abs(flow);
+    }
+    residual[zone] = net;
+    through[zone] = sum;
+  }
+}
+
+/** The matrix of slopes, d residual / d pressure, from one slope a link. */
+export function gatherMatrix(kernel: Kernel, slopes: Float64Array): void {
+  const { zoneCount, incidentStart, incident, matrix } = kernel;
+  const { diagonal, entries } = matrix;
+  let next = 0;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    let sum = 0;
+    for (const end = incidentStart[2 * zone + 2]!; next < end; next++) {
+      sum += slopes[incident[next]!]!;
+    }
+    diagonal[zone] = sum;
+  }
+  entries.fill(0);
+  const { interiorCount, interiorLink, interiorSlot } = kernel;
+  for (let k = 0; k < interiorCount; k++) {
+    const slot = interiorSlot[k]!;
+    entries[slot] = entries[slot]! - slopes[interiorLink[k]!]!;
+  }
+}
+
+/** What rounding can do to each residual: from the pressures in each link's difference and from its own flow. */
+export function gatherRounding(kernel: Kernel, pressure: Float64Array): void {
+  const { zoneCount, activeCount, activeFrom, activeTo, activeDrivePa, rounding } = kernel;
+  const { massFlowKgPerS, slopeKgPerSPa } = kernel.state;
+  rounding.fill(0);
+  for (let link = 0; link < activeCount; link++) {
+    const from = activeFrom[link]!;
+    const to = activeTo[link]!;
+    const size =
+      Math.abs(pressure[from]!) + Math.abs(pressure[to]!) + Math.abs(activeDrivePa[link]!);
+    const error =
+      4 * Number.EPSILON * (slopeKgPerSPa[link]! * size + Math.abs(massFlowKgPerS[link]!));
+    if (from < zoneCount) rounding[from] = rounding[from]! + error;
+    if (to < zoneCount) rounding[to] = rounding[to]! + error;
+  }
+}

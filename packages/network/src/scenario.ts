@@ -1,0 +1,24 @@
+import type { AirState } from '@evendraft/airflow';
+
+/** What may change between solves of one built network; what is omitted is as described. */
+export interface Scenario {
+  /** By boundary, in the order of the description [Pa]. */
+  readonly boundaryPressuresPa?: Float64Array;
+  readonly outdoorAir?: AirState;
+  readonly zoneAir?: NodeAir;
+  readonly boundaryAir?: NodeAir;
+  /** Density of the air in each link's column, by link; read only where its heights differ [kg/m3]. */
+  readonly columnDensityKgPerM3?: Float64Array;
+  /** Factor on each link's flow; 0 removes the link: a device off, a door shut [-]. */
+  readonly linkScale?: Float64Array;
+  /** Added to each link's pressure difference [Pa]. */
+  readonly linkOffsetPa?: Float64Array;
+}
+
+/** Temperature and density by zone or by boundary, in the order of the description. */
+export interface NodeAir {
+  /** [°C] */
+  readonly temperatureC: Float64Array;
+  /** [kg/m3] */
+  readonly densityKgPerM3: Float64Array;
+}
