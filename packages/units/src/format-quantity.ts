@@ -51,7 +51,7 @@ export function formatQuantity(
   if (options.inchFraction !== undefined && unit.definition.symbol === 'in') {
     return formatInches(value, options.inchFraction, 'inches');
   }
-  const number = withoutNegativeZero(round(value, dimension, unit, options));
+  const number = withoutNegativeZero(round(value, unit, options));
   const { printed } = unit.definition;
   const space = printed === '' || printed === '%' || printed === '°' ? '' : ' ';
   return number + space + printed;
@@ -87,7 +87,6 @@ function unitFor(dimension: Dimension, spelling: string): IndexedUnit {
 
 function round(
   value: number,
-  dimension: Dimension,
   unit: IndexedUnit,
   { decimals, significantDigits }: FormatOptions,
 ): string {
@@ -102,7 +101,7 @@ function round(
     }
     return plainDigits(Number(value.toPrecision(significantDigits)), significantDigits);
   }
-  const digits = defaultDigits(dimension, unit.definition.symbol);
+  const digits = defaultDigits(unit.definition.dimension, unit.definition.symbol);
   return value.toFixed(decimalsShown(value, digits));
 }
 

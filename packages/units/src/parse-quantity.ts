@@ -8,7 +8,7 @@ import { normaliseText } from './internal/normalise-text.js';
 import { readFeetAndInches } from './internal/read-feet-and-inches.js';
 import { readNumber } from './internal/read-number.js';
 import { findUnit, type IndexedUnit } from './internal/unit-index.js';
-import { looksLikeTwoNumbers, unitProblem, type UnitProblem } from './internal/unit-problem.js';
+import { unitProblem, type UnitProblem } from './internal/unit-problem.js';
 import type { QuantityProblem } from './quantity-problem.js';
 
 /** A quantity as a person typed it, in SI. Plain JSON. */
@@ -106,9 +106,6 @@ export function parseQuantity(
     const unit = findUnit(spelling, dimension);
     if (unit) return succeed(number.value, unit);
   }
-  if (looksLikeTwoNumbers(spelling)) {
-    return fail({ code: 'quantity.two-numbers', ...joined(number.text, spelling, wanted) });
-  }
   return fail(unitProblem({ number: number.text, spelling, wanted }));
 }
 
@@ -146,19 +143,6 @@ function numberMissing(plain: string, wanted: readonly Dimension[]): UnitProblem
   const known = wanted.some((dimension) => findUnit(spelling, dimension) !== undefined);
   if (!known) return { code: 'quantity.malformed' };
   return { code: 'quantity.malformed', suggestion: `${number.text} ${spelling}` };
-}
-
-/** `1 200 cfm`: a plain space between groups of three digits may have been meant to group them. */
-function joined(
-  number: string,
-  spelling: string,
-  wanted: readonly Dimension[],
-): { suggestion?: string } {
-  const group = /^(\d{3}) ?(\D.*)$/.exec(spelling);
-  if (!group || !/^[+-]?[1-9]\d{0,2}$/.test(number)) return {};
-  const [, digits = '', unit = ''] = group;
-  const known = wanted.some((dimension) => findUnit(unit, dimension) !== undefined);
-  return known ? { suggestion: `${number}${digits} ${unit}` } : {};
 }
 
 function shortened(text: string): string {

@@ -14,7 +14,7 @@ export type QuantityProblemCode =
   | 'quantity.unit-missing'
   | 'quantity.unit-unknown'
   | 'quantity.unit-ambiguous'
-  | 'quantity.reference-pressure-in-unit'
+  | 'quantity.test-pressure'
   | 'quantity.wrong-dimension';
 
 /** What is wrong with a text that should be a quantity; plain JSON, put into words by the caller. */
@@ -82,8 +82,8 @@ export const quantityProblems: Readonly<
     meaning: 'the unit has more than one meaning in the trade',
     remedy: 'Use a unit with one meaning: kBtu/h for thousands and MMBtu/h for millions of Btu/h.',
   },
-  'quantity.reference-pressure-in-unit': {
-    meaning: 'the unit has a test pressure written into it',
+  'quantity.test-pressure': {
+    meaning: 'a test pressure stands with the flow',
     remedy: 'Write the flow alone, or where a test result is asked for: 310 cfm at 50 Pa.',
   },
   'quantity.wrong-dimension': {

@@ -1,7 +1,7 @@
 import type { Dimension } from '../dimension.js';
 import type { QuantityProblem } from '../quantity-problem.js';
 import { nearMiss } from './near-miss.js';
-import { findUnits, spellingKeys, unitKey, unitsWithin } from './unit-index.js';
+import { findUnit, findUnits, spellingKeys, unitKey, unitsWithin } from './unit-index.js';
 
 /** A problem without what every problem of the same text shares. */
 export type UnitProblem = Omit<QuantityProblem, 'found' | 'accepted'>;
@@ -17,11 +17,18 @@ export interface UnfitUnit {
 /** Spellings that mean a thousand to some and a million to others, or depend on the country. */
 const ambiguous = new Set(['mbtu/h', 'mbtuh', 'mbtu/hr', 'mbtu', 'ton', 'tons', 'therms/h']);
 
-/** `cfm50`, `L/s@25`: a flow at a test pressure, which is not a flow of a device. */
-const withTestPressure = /^(?:cfm|l\/s|m3\/h|m3\/s|ach)@?\d+(?:pa)?$/;
+/** `cfm50`, `L/s@25`, `cfm at 50 Pa`: a flow at a test pressure, which is not a flow of a device. */
+const withTestPressure = /^(?:cfm|l\/s|m3\/h|m3\/s|ach)(?:@|at)?\d+(?:pa)?$/;
 
-/** Why a unit does not fit: it measures something else, is ambiguous, or is not known. */
+/** Why what follows a number is not a unit that fits. */
 export function unitProblem({ number, spelling, wanted }: UnfitUnit): UnitProblem {
+  const key = unitKey(spelling).toLowerCase();
+  if (withTestPressure.test(key)) return { code: 'quantity.test-pressure' };
+  if (ambiguous.has(key)) return { code: 'quantity.unit-ambiguous' };
+  if (looksLikeTwoNumbers(spelling)) {
+    return { code: 'quantity.two-numbers', ...joined({ number, spelling, wanted }) };
+  }
+
   const elsewhere = findUnits(spelling)[0];
   if (elsewhere) {
     const meant = longerUnit(spelling, wanted);
@@ -31,10 +38,6 @@ export function unitProblem({ number, spelling, wanted }: UnfitUnit): UnitProble
       ...(meant === undefined ? {} : { suggestion: `${number} ${meant}` }),
     };
   }
-  const key = unitKey(spelling).toLowerCase();
-  if (ambiguous.has(key)) return { code: 'quantity.unit-ambiguous' };
-  if (withTestPressure.test(key)) return { code: 'quantity.reference-pressure-in-unit' };
-
   const spellings = unitsWithin(wanted).flatMap((unit) =>
     spellingKeys(unit).map((text) => ({ text, symbol: unit.definition.symbol })),
   );
@@ -50,7 +53,7 @@ export function unitProblem({ number, spelling, wanted }: UnfitUnit): UnitProble
 }
 
 /** Whether a second number stands after the first: `-500 cfm`, `to 500 cfm`, `cfm at 50 Pa`. */
-export function looksLikeTwoNumbers(rest: string): boolean {
+function looksLikeTwoNumbers(rest: string): boolean {
   return /(?:^x?|[\s\-~±+*@,;:(]|\.\.)\.?\d/.test(rest.replace(/^\/ ?/, ''));
 }
 
@@ -64,4 +67,13 @@ function longerUnit(spelling: string, wanted: readonly Dimension[]): string | un
       return candidate.startsWith(key) || (candidate.length > 1 && key.startsWith(candidate));
     });
   return matches[0];
+}
+
+/** `1 200 cfm`: a plain space between groups of three digits may have been meant to group them. */
+function joined({ number, spelling, wanted }: UnfitUnit): { readonly suggestion?: string } {
+  const group = /^(\d{3}) ?(\D.*)$/.exec(spelling);
+  if (!group || !/^[+-]?[1-9]\d{0,2}$/.test(number)) return {};
+  const [, digits = '', unit = ''] = group;
+  const known = wanted.some((dimension) => findUnit(unit, dimension) !== undefined);
+  return known ? { suggestion: `${number}${digits} ${unit}` } : {};
 }

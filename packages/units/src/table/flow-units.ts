@@ -123,7 +123,7 @@ export const flowUnits: readonly UnitDefinition[] = [
       // The same number of changes an hour, but in a blower-door test at 50 Pa: `Quantity.unit` tells
       // it from a natural rate, so a caller can refuse the one where the other is meant.
       symbol: 'ACH50',
-      aliases: ['ach 50', 'n50'],
+      aliases: ['n50', 'ACH at 50 Pa', 'ACH at 50', 'ACH@50Pa', 'ACH@50'],
       system: 'both',
       factor: exact('1').div(hour),
       source: si,
