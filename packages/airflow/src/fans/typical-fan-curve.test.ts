@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { expectNear } from '../../testing/expect-near.js';
 import { typicalFanCurve, type RatedFan } from './typical-fan-curve.js';
+import { flowAt } from '../laws/flow-laws.js';
 import type { FanPoint } from './fan-point.js';
 
 const seed = 1107;
@@ -11,35 +12,9 @@ const hood: RatedFan = { ratedFlowM3PerS: 0.3, ratingPressurePa: 62.5, shutOffPr
 const closedForm = (freeFlow: number, shutOff: number, rise: number) =>
   freeFlow * Math.sqrt(1 - rise / shutOff);
 
-/** Monotone cubic after Fritsch and Carlson with harmonic slopes, written apart from the fan law. */
-function interpolate(points: readonly FanPoint[], rise: number): number {
-  const x = points.map((point) => -point.pressureRisePa);
-  const y = points.map((point) => point.volumeFlowM3PerS);
-  const h = x.slice(1).map((right, i) => right - x[i]!);
-  const d = h.map((width, i) => (y[i + 1]! - y[i]!) / width);
-  const slopes = x.map((_, i) => {
-    if (i === 0)
-      return Math.min(((2 * h[0]! + h[1]!) * d[0]! - h[0]! * d[1]!) / (h[0]! + h[1]!), 3 * d[0]!);
-    if (i === x.length - 1) return d[i - 1]!;
-    const w1 = 2 * h[i]! + h[i - 1]!;
-    const w2 = h[i]! + 2 * h[i - 1]!;
-    return (w1 + w2) / (w1 / d[i - 1]! + w2 / d[i]!);
-  });
-  const i = Math.min(
-    h.length - 1,
-    Math.max(
-      0,
-      x.findLastIndex((left) => left <= -rise),
-    ),
-  );
-  const t = (-rise - x[i]!) / h[i]!;
-  return (
-    y[i]! * (1 + 2 * t) * (1 - t) ** 2 +
-    slopes[i]! * h[i]! * t * (1 - t) ** 2 +
-    y[i + 1]! * t ** 2 * (3 - 2 * t) +
-    slopes[i + 1]! * h[i]! * t ** 2 * (t - 1)
-  );
-}
+/** Flow of the fan law through the points, at a rise between them. */
+const interpolate = (points: readonly FanPoint[], rise: number) =>
+  flowAt({ kind: 'fanCurve', points, beyondShutOff: 'blocked' }, -rise).massFlowKgPerS / 1.2041;
 
 test('a hood moves its rated flow without suction and nothing at its shut-off', () => {
   const points = typicalFanCurve(hood);
