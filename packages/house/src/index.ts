@@ -35,3 +35,10 @@ export type {
   ZoneKind,
 } from './house.js';
 export type { OperatingState } from './operating-state.js';
+export { compileHouse, houseScenario } from './compile-house.js';
+export type { CompiledHouse, CompileResult, HouseScenario } from './compile-house.js';
+export type { FollowedState } from './compile/followed-state.js';
+export type { HouseLink, LinkRole } from './compile/house-links.js';
+export type { RemainingLeakage } from './compile/remaining-leakage.js';
+export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
+export { stateLabel } from './state-label.js';

@@ -12,8 +12,12 @@ export type {
   UnsolvedState,
   ZonePressure,
 } from './state-balance.js';
+export { balanceStudy, baselineStudy } from './balance-study.js';
+export type { BalanceQuestion, BaselineResult } from './balance-study.js';
+export { worstCaseStudy } from './worst-case-study.js';
 export type {
   ApplianceWorst,
+  StudyOptions,
   WorstCaseStudy,
   WorstPressure,
   ZoneWorst,

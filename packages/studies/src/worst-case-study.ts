@@ -1,3 +1,12 @@
+import {
+  operatingStates,
+  type Appliance,
+  type CompiledHouse,
+  type OperatingState,
+  type Weather,
+  type Zone,
+} from '@evendraft/house';
+import { balanceStudy, baselineStudy, type BaselineResult } from './balance-study.js';
 import type { Situation, StateBalance, UnsolvedState } from './state-balance.js';
 
 /** The lowest pressure that one zone reaches, and where. */
@@ -28,7 +37,7 @@ export interface ApplianceWorst {
 /** All states in all weathers at all airtightness cases; plain JSON. */
 export interface WorstCaseStudy {
   readonly question: 'worst case';
-  /** Deepest first, by the lowest pressure of any living zone, basement or closet. */
+  /** The deepest of all, deepest first, by the lowest pressure of any living zone, basement or closet. */
   readonly situations: readonly StateBalance[];
   readonly unsolved: readonly UnsolvedState[];
   readonly zones: readonly ZoneWorst[];
@@ -45,5 +54,163 @@ export interface WorstCaseStudy {
     readonly largestEnclosureRadiusPa: number | null;
     readonly notEnclosed: number;
     readonly mostIterations: number;
+  };
+}
+
+/** How a long study is watched and stopped. */
+export interface StudyOptions {
+  /** Stops the study; it then rejects with the signal's reason. */
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (done: number, of: number) => void;
+  /** How many situations the result lists; extremes are over all of them. 2,000 when absent. */
+  readonly keep?: number;
+}
+
+/** Solves between two looks at the signal, so that a page or a terminal stays alive. */
+const solvesPerTurn = 200;
+
+/**
+ * Goes through every operating state in every weather at every airtightness case and keeps the extremes.
+ *
+ * A baseline is solved once for each weather, door position and airtightness case.
+ *
+ * @param compiled - the compiled house
+ * @param options - signal, progress, how many situations to list
+ * @returns the study; situations that could not be solved are listed apart
+ */
+export async function worstCaseStudy(
+  compiled: CompiledHouse,
+  options: StudyOptions = {},
+): Promise<WorstCaseStudy> {
+  const { house } = compiled;
+  const { signal, onProgress, keep = 2000 } = options;
+  const states = operatingStates(house);
+  const cases = house.airtightness.cases.length;
+  const total = states.length * house.weathers.length * cases;
+  const solved: StateBalance[] = [];
+  const unsolved: UnsolvedState[] = [];
+  const baselines = new Map<string, BaselineResult>();
+  let done = 0;
+
+  for (let airtightnessCase = 0; airtightnessCase < cases; airtightnessCase += 1) {
+    for (const weather of house.weathers) {
+      for (const state of states) {
+        const question = { state, weather, airtightnessCase };
+        const key = baselineKey(question);
+        const baseline = baselines.get(key) ?? baselineStudy(compiled, question);
+        baselines.set(key, baseline);
+        const balance = balanceStudy(compiled, question, baseline);
+        if (balance.status === 'solved') solved.push(balance);
+        else unsolved.push(balance);
+        done += 1;
+        if (done % solvesPerTurn === 0) {
+          onProgress?.(done, total);
+          await nextTurn();
+          signal?.throwIfAborted();
+        }
+      }
+    }
+  }
+  onProgress?.(done, total);
+
+  const depth = depthOf(house.zones);
+  solved.sort((a, b) => depth(a) - depth(b));
+  const zones = house.zones.flatMap((zone) => zoneWorst(zone, solved));
+  return {
+    question: 'worst case',
+    situations: solved.slice(0, keep),
+    unsolved,
+    zones,
+    appliances: house.appliances.flatMap((appliance) => applianceWorst(appliance, zones)),
+    counts: {
+      states: states.length,
+      weathers: house.weathers.length,
+      airtightnessCases: cases,
+      solves: done + baselines.size,
+    },
+    proof: weakestProof(solved),
+  };
+}
+
+function baselineKey(question: {
+  readonly state: OperatingState;
+  readonly weather: Weather;
+  readonly airtightnessCase: number;
+}): string {
+  return JSON.stringify([
+    question.airtightnessCase,
+    question.weather.name,
+    Object.entries(question.state.doors),
+  ]);
+}
+
+/** Lets other work run between blocks of solves; a timer is the one way that every runtime has. */
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => {
+    setTimeout(resolve, 0);
+  });
+}
+
+function depthOf(zones: readonly Zone[]): (balance: StateBalance) => number {
+  const inside = zones.map((z) => ['living', 'basement', 'closet'].includes(z.kind));
+  return (balance) =>
+    balance.zones.reduce(
+      (least, z, i) => (inside[i] ? Math.min(least, z.pressurePa) : least),
+      Infinity,
+    );
+}
+
+function zoneWorst(zone: Zone, solved: readonly StateBalance[]): readonly ZoneWorst[] {
+  const seen = solved.flatMap((balance) => {
+    const reading = balance.zones.find((z) => z.zone === zone.id);
+    return reading === undefined ? [] : [worstPressure(balance, reading)];
+  });
+  const [first, ...rest] = seen;
+  if (first === undefined) return [];
+  const least = (of: (w: WorstPressure) => number): WorstPressure =>
+    rest.reduce((worst, w) => (of(w) < of(worst) ? w : worst), first);
+  return [
+    {
+      zone: zone.id,
+      lowest: least((w) => w.pressurePa),
+      largestFall: least((w) => w.changeFromBaselinePa),
+    },
+  ];
+}
+
+function worstPressure(
+  balance: StateBalance,
+  reading: { readonly pressurePa: number; readonly changeFromBaselinePa: number },
+): WorstPressure {
+  const { state, label, weather, airtightness } = balance;
+  const { pressurePa, changeFromBaselinePa } = reading;
+  return {
+    state,
+    label,
+    weather,
+    airtightness,
+    pressurePa,
+    changeFromBaselinePa,
+    baselinePa: pressurePa - changeFromBaselinePa,
+  };
+}
+
+function applianceWorst(
+  appliance: Appliance,
+  zones: readonly ZoneWorst[],
+): readonly ApplianceWorst[] {
+  const worst = zones.find((zone) => zone.zone === appliance.zone);
+  return worst === undefined ? [] : [{ appliance: appliance.id, ...worst }];
+}
+
+function weakestProof(solved: readonly StateBalance[]): WorstCaseStudy['proof'] {
+  const radii = solved.flatMap(({ proof }) => proof.enclosureRadiusPa ?? []);
+  const largest = (values: readonly number[]): number =>
+    values.reduce((most, value) => Math.max(most, value), 0);
+  return {
+    largestRelativeResidual: largest(solved.map(({ proof }) => proof.largestRelativeResidual)),
+    largestEnclosureRadiusPa: radii.length === 0 ? null : largest(radii),
+    notEnclosed: solved.length - radii.length,
+    mostIterations: largest(solved.map(({ proof }) => proof.iterations)),
   };
 }

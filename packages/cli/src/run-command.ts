@@ -1,0 +1,90 @@
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { assessmentJsonSchema, houseFileJsonSchema, libraryVersion } from 'evendraft';
+import { assessCommand, type AssessFlags } from './assess-command.js';
+import type { CommandStreams } from './command-streams.js';
+import { exitCode, type ExitCode } from './exit-code.js';
+import { readHouseFile } from './read-house-file.js';
+
+/**
+ * Runs the command.
+ *
+ * @param args - arguments after the command's name
+ * @param streams - where results and messages go
+ * @returns exit code: 0 done, 1 beyond a limit and asked to fail on it, 2 wrong file or usage, 3 a solve failed
+ */
+export async function runCommand(
+  args: readonly string[],
+  streams: CommandStreams,
+): Promise<ExitCode> {
+  let code: ExitCode = exitCode.done;
+  const program = new Command('evendraft')
+    .description(
+      'What a tight house does to its own air when its exhaust equipment runs: pressures in every state, and what they mean for each vented appliance.',
+    )
+    .version(libraryVersion)
+    .exitOverride()
+    .configureOutput({ writeOut: streams.out, writeErr: streams.err })
+    .showSuggestionAfterError()
+    .showHelpAfterError('\nRun "evendraft --help" for the commands.');
+
+  program
+    .command('assess')
+    .description(
+      'Solve every operating state of a house in every weather and judge its appliances.',
+    )
+    .argument('<file>', 'house file, YAML or JSON')
+    .option('--units <system>', 'us (cfm, ft, °F) or si (L/s, m, °C)', unitSystem, 'us')
+    .option('--limits <set>', 'limit set to judge by')
+    .option('--json', 'print the whole result as JSON', false)
+    .option('--out <folder>', 'write the full report into this folder')
+    .option('--fail-on-beyond', 'exit with 1 when a finding is beyond its limit', false)
+    .addHelpText(
+      'after',
+      '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --units si --out reports\n  evendraft assess my-house.yaml --json > my-house.result.json',
+    )
+    .action(async (file: string, flags: AssessFlags) => {
+      code = await assessCommand(file, flags, streams);
+    });
+
+  program
+    .command('check')
+    .description('Read a house file and say what is wrong with it; nothing is solved.')
+    .argument('<file>', 'house file, YAML or JSON')
+    .option('--json', 'print issues as JSON', false)
+    .addHelpText('after', '\nExample:\n  evendraft check my-house.yaml')
+    .action(async (file: string, flags: { readonly json: boolean }) => {
+      const house = await readHouseFile(file, streams, flags.json);
+      if (house === undefined) code = exitCode.wrongInput;
+      else if (flags.json) streams.out(`${JSON.stringify({ issues: [] }, null, 2)}\n`);
+      else streams.out(`${file}: the house file can be read. Nothing was solved or judged.\n`);
+    });
+
+  program
+    .command('schema')
+    .description('Print the JSON Schema of the house file, for completion in an editor.')
+    .argument('[what]', 'house or assessment', schemaName, 'house')
+    .addHelpText('after', '\nExample:\n  evendraft schema > house-file.schema.json')
+    .action((what: 'house' | 'assessment') => {
+      const schema = what === 'house' ? houseFileJsonSchema() : assessmentJsonSchema();
+      streams.out(`${JSON.stringify(schema, null, 2)}\n`);
+    });
+
+  try {
+    await program.parseAsync(args, { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError)
+      return error.exitCode === 0 ? exitCode.done : exitCode.wrongInput;
+    throw error;
+  }
+}
+
+function unitSystem(text: string): 'us' | 'si' {
+  if (text === 'us' || text === 'si') return text;
+  throw new InvalidArgumentError('Write us or si.');
+}
+
+function schemaName(text: string): 'house' | 'assessment' {
+  if (text === 'house' || text === 'assessment') return text;
+  throw new InvalidArgumentError('Write house or assessment.');
+}

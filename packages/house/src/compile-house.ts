@@ -1,0 +1,162 @@
+import type { AirState } from '@evendraft/airflow';
+import { buildNetwork, type BuiltNetwork, type NodeAir, type Scenario } from '@evendraft/network';
+import type { Issue } from '@evendraft/text';
+import { followInterlocks, type FollowedState } from './compile/followed-state.js';
+import { houseLinks, type HouseLink } from './compile/house-links.js';
+import { houseNodes } from './compile/house-nodes.js';
+import { remainingLeakage, type RemainingLeakage } from './compile/remaining-leakage.js';
+import { windOnHouse } from './compile/wind-on-house.js';
+import type { House, Weather } from './house.js';
+import type { OperatingState } from './operating-state.js';
+
+/** A house as a network, built once; states, weathers and airtightness cases are overrides on it. */
+export interface CompiledHouse {
+  readonly house: House;
+  readonly network: BuiltNetwork;
+  /** Links in the network's order, each with the part of the house it stands for. */
+  readonly links: readonly HouseLink[];
+  /** Leakage that is left for the leak shares, one row an airtightness case. */
+  readonly leakage: readonly RemainingLeakage[];
+}
+
+/** A state, a weather and an airtightness case of one house. */
+export interface HouseScenario {
+  /** What runs and which dampers are open once interlocks have followed. */
+  readonly followed: FollowedState;
+  /** The overrides on the network. */
+  readonly scenario: Scenario;
+}
+
+/** A compiled house, or why it cannot be compiled. */
+export type CompileResult =
+  | { readonly ok: true; readonly compiled: CompiledHouse }
+  | { readonly ok: false; readonly issues: readonly Issue[] };
+
+/**
+ * Compiles a house to a network.
+ *
+ * @param house - the house
+ * @returns the compiled house, or issues: `airtightness.nothing-left` where separately modelled openings
+ * carry all that the test measured, `network.<code>` for what the network refuses
+ */
+export function compileHouse(house: House): CompileResult {
+  const leakage = remainingLeakage(house);
+  const first = leakage[0];
+  const weather = house.weathers[0];
+  const exhausted = leakage.filter((row) => !(row.coefficientM3PerSPaN > 0));
+  if (exhausted.length > 0 || first === undefined || weather === undefined) {
+    return { ok: false, issues: exhausted.map((row) => nothingLeft(house, row)) };
+  }
+  const links = houseLinks(house, first.coefficientM3PerSPaN);
+  const built = buildNetwork({
+    ...houseNodes(house, weather),
+    links: links.map((link) => link.description),
+  });
+  if (built.status === 'rejected') {
+    return {
+      ok: false,
+      issues: built.issues.map((issue) => ({
+        code: `network.${issue.code}`,
+        severity: issue.severity,
+        path: pathOf(issue.origin),
+        parameters: issue.parameters,
+      })),
+    };
+  }
+  return { ok: true, compiled: { house, network: built.network, links, leakage } };
+}
+
+/**
+ * The overrides that make a compiled house stand in one state, weather and airtightness case.
+ *
+ * @param compiled - the compiled house
+ * @param situation - state, weather and index of the airtightness case
+ * @returns what runs, and the scenario for the network
+ */
+export function houseScenario(
+  compiled: CompiledHouse,
+  situation: {
+    readonly state: OperatingState;
+    readonly weather: Weather;
+    readonly airtightnessCase: number;
+  },
+): HouseScenario {
+  const { house, links, leakage } = compiled;
+  const { weather, state } = situation;
+  const followed = followInterlocks(house, state);
+  const nodes = houseNodes(house, weather);
+  const first = leakage[0]?.coefficientM3PerSPaN ?? 1;
+  const leakScale = (leakage[situation.airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
+  const wind = windOnHouse(house, weather, nodes.outdoorAir.densityKgPerM3);
+  return {
+    followed,
+    scenario: {
+      outdoorAir: nodes.outdoorAir,
+      zoneAir: nodeAir(nodes.zones),
+      boundaryAir: nodeAir(nodes.boundaries),
+      boundaryPressuresPa: Float64Array.from(nodes.boundaries, (b, i) => wind[i] ?? b.pressurePa),
+      linkScale: Float64Array.from(links, (link) =>
+        linkScale(link, { state, followed, leakScale, house }),
+      ),
+    },
+  };
+}
+
+function nodeAir(nodes: readonly { readonly air: AirState }[]): NodeAir {
+  return {
+    temperatureC: Float64Array.from(nodes, (node) => node.air.temperatureC),
+    densityKgPerM3: Float64Array.from(nodes, (node) => node.air.densityKgPerM3),
+  };
+}
+
+function linkScale(
+  link: HouseLink,
+  of: {
+    readonly state: OperatingState;
+    readonly followed: FollowedState;
+    readonly leakScale: number;
+    readonly house: House;
+  },
+): number {
+  const { role } = link;
+  const { running, openMakeUp } = of.followed;
+  switch (role.kind) {
+    case 'leak':
+      return of.leakScale;
+    case 'opening':
+      return 1;
+    case 'door': {
+      const standing = of.state.doors[role.id] ?? baselinePosition(of.house, role.id);
+      return standing === role.position ? 1 : 0;
+    }
+    case 'device':
+      return running.get(role.id) === role.speed ? 1 : 0;
+    case 'device off':
+      return running.has(role.id) ? 0 : 1;
+    case 'make-up':
+      return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
+    case 'ventilator':
+      return running.has(role.id) ? 1 : 0;
+  }
+}
+
+function baselinePosition(house: House, door: string): 'open' | 'shut' {
+  return house.doors.find((d) => d.id === door)?.baselinePosition ?? 'open';
+}
+
+function nothingLeft(house: House, row: RemainingLeakage): Issue {
+  return {
+    code: 'airtightness.nothing-left',
+    severity: 'error',
+    path: pathOf(house.airtightness.origin),
+    parameters: {
+      case: row.name,
+      testedFlowM3PerS: row.testedFlowM3PerS,
+      modelledFlowM3PerS: row.modelledFlowM3PerS,
+    },
+  };
+}
+
+function pathOf(origin: string): readonly string[] {
+  return origin.split('.');
+}

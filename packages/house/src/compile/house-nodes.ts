@@ -1,0 +1,70 @@
+import { airAt, type Air } from '@evendraft/airflow';
+import type { NetworkDescription } from '@evendraft/network';
+import type { Face, House, Outlet, Weather } from '../house.js';
+
+/** Outside walls in the order of their boundaries. */
+export const faces: readonly Face[] = ['front', 'right', 'back', 'left'];
+
+/** Boundaries that every house has. A user's name cannot begin with `@`. */
+const outdoorIds = ['@outdoors', '@front', '@right', '@back', '@left', '@roof'] as const;
+
+/** Nodes of a network: what a house's zones and its surroundings become. */
+export type HouseNodes = Pick<NetworkDescription, 'outdoorAir' | 'zones' | 'boundaries'>;
+
+/**
+ * Zones and boundaries of a house in a weather. Outdoors is six boundaries: calm air, four faces, the roof.
+ *
+ * @param house - the house
+ * @param weather - the weather
+ * @returns nodes with the air of each
+ */
+export function houseNodes(house: House, weather: Weather): HouseNodes {
+  const air = (temperatureC: number): Air => airAt({ temperatureC, altitudeM: house.altitudeM });
+  const outdoorAir = air(weather.outdoorTemperatureC);
+  return {
+    outdoorAir,
+    zones: house.zones.map((zone) => ({
+      id: zone.id,
+      origin: zone.origin,
+      heightM: zone.floorHeightM,
+      air: zone.temperatureC === 'outdoors' ? outdoorAir : air(zone.temperatureC),
+    })),
+    boundaries: [
+      ...outdoorIds.map((id) => ({
+        id,
+        origin: 'weather',
+        heightM: 0,
+        pressurePa: 0,
+        air: outdoorAir,
+      })),
+      ...house.surroundings.map((surrounding) => ({
+        id: surrounding.id,
+        origin: surrounding.origin,
+        heightM: 0,
+        pressurePa: surrounding.pressurePa,
+        air: air(surrounding.temperatureC),
+      })),
+    ],
+  };
+}
+
+/**
+ * The node at which an outlet ends.
+ *
+ * @param outlet - the outlet
+ * @returns id of a zone or boundary
+ */
+export function outletNode(outlet: Outlet): string {
+  switch (outlet.kind) {
+    case 'outdoors':
+      return '@outdoors';
+    case 'face':
+      return `@${outlet.face}`;
+    case 'roof':
+      return '@roof';
+    case 'zone':
+      return outlet.zone;
+    case 'surrounding':
+      return outlet.surrounding;
+  }
+}

@@ -1,0 +1,178 @@
+import {
+  baselineOf,
+  houseScenario,
+  stateLabel,
+  type CompiledHouse,
+  type FollowedState,
+  type OperatingState,
+  type Weather,
+} from '@evendraft/house';
+import { solveNetwork, type Balance, type SolveResult } from '@evendraft/network';
+import type {
+  DeliveredFlow,
+  MakeUpFlow,
+  ProofSummary,
+  Situation,
+  StateBalance,
+  UnsolvedState,
+} from './state-balance.js';
+
+/** What one balance is asked for. */
+export interface BalanceQuestion {
+  readonly state: OperatingState;
+  readonly weather: Weather;
+  /** Index into the house's airtightness cases; the first when absent. */
+  readonly airtightnessCase?: number;
+}
+
+/** Pressures of the baseline that belongs to a question, zone by zone [Pa], or why it has none. */
+export type BaselineResult =
+  | { readonly status: 'solved'; readonly pressuresPa: readonly number[] }
+  | { readonly status: 'not solved'; readonly unsolved: UnsolvedState };
+
+/**
+ * Pressures with everything off, in the same weather, doors and airtightness as a question.
+ *
+ * @param compiled - the compiled house
+ * @param question - the state whose baseline is wanted
+ * @returns zone pressures in the house's order [Pa], or why there are none
+ */
+export function baselineStudy(compiled: CompiledHouse, question: BalanceQuestion): BaselineResult {
+  const baseline = { ...question, state: baselineOf(question.state) };
+  const { result } = solve(compiled, baseline);
+  if (result.status === 'solved') {
+    return { status: 'solved', pressuresPa: Array.from(result.pressuresPa) };
+  }
+  return {
+    status: 'not solved',
+    unsolved: unsolvedState(situationOf(compiled, baseline), result),
+  };
+}
+
+/**
+ * One state in one weather: the pressure of every zone, what every device delivers, and the proof.
+ *
+ * @param compiled - the compiled house
+ * @param question - state, weather and airtightness case
+ * @param baseline - its baseline, where the caller has solved it already
+ * @returns the balance, or why there is none
+ */
+export function balanceStudy(
+  compiled: CompiledHouse,
+  question: BalanceQuestion,
+  baseline: BaselineResult = baselineStudy(compiled, question),
+): StateBalance | UnsolvedState {
+  if (baseline.status === 'not solved') return baseline.unsolved;
+  const situation = situationOf(compiled, question);
+  const { result, followed } = solve(compiled, question);
+  if (result.status !== 'solved') return unsolvedState(situation, result);
+  return {
+    ...situation,
+    status: 'solved',
+    zones: compiled.house.zones.map((zone, i) => {
+      const pressurePa = result.pressuresPa[i] ?? Number.NaN;
+      return {
+        zone: zone.id,
+        pressurePa,
+        changeFromBaselinePa: pressurePa - (baseline.pressuresPa[i] ?? Number.NaN),
+      };
+    }),
+    devices: deliveredFlows(compiled, { followed, question, balance: result }),
+    makeUp: makeUpFlows(compiled, followed, result),
+    proof: proofSummary(result),
+  };
+}
+
+function solve(
+  compiled: CompiledHouse,
+  question: BalanceQuestion,
+): { readonly result: SolveResult; readonly followed: FollowedState } {
+  const { followed, scenario } = houseScenario(compiled, {
+    state: question.state,
+    weather: question.weather,
+    airtightnessCase: question.airtightnessCase ?? 0,
+  });
+  return { result: solveNetwork(compiled.network, scenario), followed };
+}
+
+function situationOf(compiled: CompiledHouse, question: BalanceQuestion): Situation {
+  return {
+    state: question.state,
+    label: stateLabel(compiled.house, question.state),
+    weather: question.weather.name,
+    airtightness: compiled.leakage[question.airtightnessCase ?? 0]?.name ?? 'tested',
+  };
+}
+
+function unsolvedState(
+  situation: Situation,
+  result: Exclude<SolveResult, { readonly status: 'solved' }>,
+): UnsolvedState {
+  return {
+    ...situation,
+    status: 'not solved',
+    reason: result.status,
+    concerns: result.zones,
+    hint: result.hint,
+  };
+}
+
+function deliveredFlows(
+  compiled: CompiledHouse,
+  of: {
+    readonly followed: FollowedState;
+    readonly question: BalanceQuestion;
+    readonly balance: Balance;
+  },
+): readonly DeliveredFlow[] {
+  return compiled.links.flatMap(({ role }, i) => {
+    if (role.kind !== 'device' || of.followed.running.get(role.id) !== role.speed) return [];
+    const device = compiled.house.devices.find((d) => d.id === role.id);
+    const speed = device?.speeds.find((s) => s.name === role.speed);
+    if (device === undefined || speed === undefined) return [];
+    return [
+      {
+        device: role.id,
+        speed: role.speed,
+        ratedFlowM3PerS: speed.ratedFlowM3PerS,
+        deliveredFlowM3PerS: of.balance.links.volumeFlowM3PerS[i] ?? Number.NaN,
+        interlocked: of.question.state.running[role.id] === undefined,
+      },
+    ];
+  });
+}
+
+function makeUpFlows(
+  compiled: CompiledHouse,
+  followed: FollowedState,
+  balance: Balance,
+): readonly MakeUpFlow[] {
+  return compiled.house.makeUpOpenings.map((opening) => {
+    const damper = followed.openMakeUp.has(opening.id) ? 'open' : 'closed';
+    const index = compiled.links.findIndex(
+      ({ role }) => role.kind === 'make-up' && role.id === opening.id && role.damper === damper,
+    );
+    const outward = index < 0 ? 0 : (balance.links.volumeFlowM3PerS[index] ?? 0);
+    const from = compiled.links[index]?.description.from;
+    return {
+      opening: opening.id,
+      damper,
+      flowM3PerS: from === opening.zone ? 0 - outward : outward,
+    };
+  });
+}
+
+function proofSummary(balance: Balance): ProofSummary {
+  const { proof } = balance;
+  return {
+    iterations: proof.iterations,
+    largestRelativeResidual: proof.largestRelativeResidual,
+    unique: proof.unique,
+    regularisationPa: proof.regularisationPa,
+    ...(proof.enclosureRadiusPa === undefined
+      ? {}
+      : { enclosureRadiusPa: proof.enclosureRadiusPa }),
+    ...(proof.worstZone === undefined ? {} : { worstZone: proof.worstZone }),
+    ...(proof.worstLink === undefined ? {} : { worstLink: proof.worstLink }),
+  };
+}
