@@ -1,6 +1,12 @@
-/**
+/*
  * Studies and findings as terminal text, Markdown and JSON. Formats, never computes.
  *
  * Central type: {@link Assessment}. Read next: `assessment.ts`, then `render-terminal.ts`.
  */
+export { answerSentences } from './answer-sentences.js';
+export type { AnswerOptions } from './answer-sentences.js';
 export type { Assessment, HouseSummary } from './assessment.js';
+export { renderTerminal } from './render-terminal.js';
+export type { TerminalOptions } from './render-terminal.js';
+export { ReportError } from './report-error.js';
+export type { ReportErrorCode } from './report-error.js';

@@ -1,0 +1,63 @@
+import type { Assumption } from '@evendraft/house';
+import type { NumberPrinter } from './number-printer.js';
+import { sourceWords } from './source-words.js';
+
+/** The same value assumed from the same source for one or several items. */
+export interface AssumptionGroup {
+  readonly what: string;
+  /** The value in the reader's units, or words. */
+  readonly value: string;
+  /** Paths of the items in the house file. */
+  readonly origins: readonly string[];
+  readonly source: string;
+}
+
+/**
+ * What moves the answer most, first. Judged from the wording: flow exponent, a fan's shut-off
+ * pressure and curve, how the leakage is spread, weather, heights and temperatures; then the rest.
+ */
+const influence: readonly RegExp[] = [
+  /exponent/iu,
+  /shut-?off|fan curve|rating/iu,
+  /leak/iu,
+  /weather|wind|outdoor/iu,
+  /height|temperature|stack/iu,
+];
+
+/**
+ * Assumptions that say the same thing put together, the most influential first.
+ *
+ * @param assumptions - all of them
+ * @param printer - prints in the reader's units
+ * @returns groups; every assumption is in exactly one
+ */
+export function assumptionGroups(
+  assumptions: readonly Assumption[],
+  printer: NumberPrinter,
+): readonly AssumptionGroup[] {
+  const groups = new Map<string, { group: AssumptionGroup; origins: string[] }>();
+  for (const assumption of assumptions) {
+    const { what, origin } = assumption;
+    const value =
+      typeof assumption.value === 'string'
+        ? assumption.value
+        : printer.value(assumption.value.si, assumption.value.dimension);
+    const source = sourceWords(assumption.source);
+    const key = JSON.stringify([what, value, source]);
+    const known = groups.get(key);
+    if (known === undefined) {
+      const origins = [origin];
+      groups.set(key, { group: { what, value, origins, source }, origins });
+    } else {
+      known.origins.push(origin);
+    }
+  }
+  // Sorting is stable: within a rank the order of the house file stays.
+  return [...groups.values()].map(({ group }) => group).sort((a, b) => rank(a) - rank(b));
+}
+
+function rank({ what, origins }: AssumptionGroup): number {
+  const words = `${what} ${origins[0] ?? ''}`;
+  const index = influence.findIndex((pattern) => pattern.test(words));
+  return index < 0 ? influence.length : index;
+}

@@ -1,0 +1,95 @@
+import type { Finding, Verdict } from '@evendraft/rules';
+import type { Assessment } from '../assessment.js';
+import { findingsByUrgency } from './findings-by-urgency.js';
+import { fullStop } from './full-stop.js';
+import { noteWords } from './note-words.js';
+import type { NumberPrinter } from './number-printer.js';
+import { situationWords } from './situation-words.js';
+import { sourceWords } from './source-words.js';
+import type { TerminalPage } from './terminal-page.js';
+import type { TextColumn } from './text-table.js';
+
+/** What a section needs to put itself on the page. */
+export interface TerminalSection {
+  readonly page: TerminalPage;
+  readonly assessment: Assessment;
+  readonly printer: NumberPrinter;
+}
+
+/** The terminal names the cures that are usually tried first; the full report has them all. */
+const curesShown = 2;
+
+/**
+ * Each appliance's finding: one aligned row of numbers, and under it where they come from.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalFindings(section: TerminalSection): void {
+  const { page, assessment } = section;
+  const findings = findingsByUrgency(assessment.findings);
+  if (findings.length === 0) return;
+  page.heading('Findings');
+  page.paragraph(
+    `Limit set: ${assessment.limitSet.name}, edition ${assessment.limitSet.edition}. Value, limit ` +
+      'and margin in Pa: a negative value is a fall or below outdoors, a negative margin is past ' +
+      'the limit.',
+  );
+  page.blank();
+  const table = page.layTable(columnsOf(page), findings.map(cellsOf(section)));
+  page.lines(table.header);
+  findings.forEach((finding, index) => {
+    page.lines(table.rows[index] ?? []);
+    for (const detail of details(finding, section)) page.paragraph(detail, 4);
+  });
+  const notes = noteWords(findings);
+  if (notes.length > 0) page.blank();
+  for (const note of notes) page.bullet(note);
+}
+
+function columnsOf(page: TerminalPage): readonly TextColumn[] {
+  return [
+    { header: 'Appliance', minimum: 9 },
+    { header: 'In', minimum: 6 },
+    {
+      header: 'Finding',
+      minimum: 9,
+      dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
+    },
+    { header: 'Value', align: 'right' },
+    { header: 'Limit', align: 'right' },
+    { header: 'Margin', align: 'right' },
+  ];
+}
+
+function cellsOf({ printer }: TerminalSection): (finding: Finding) => readonly string[] {
+  return ({ appliance, zone, verdict, judged }) => [
+    appliance,
+    zone,
+    verdict,
+    ...(judged === undefined
+      ? ['', '', '']
+      : [judged.valuePa, judged.limitPa, judged.marginPa].map(printer.signedPressure)),
+  ];
+}
+
+function details(finding: Finding, section: TerminalSection): readonly string[] {
+  const { judged, reason, cures } = finding;
+  const { assessment, printer } = section;
+  const why = reason === undefined ? [] : [fullStop(reason)];
+  const numbers =
+    judged === undefined
+      ? []
+      : [
+          `With ${situationWords(judged.situation, assessment, printer)}; baseline ` +
+            `${printer.signedPressure(judged.baselinePa)} Pa.`,
+          `Limit on ${judged.quantity}: ${judged.condition}. Source: ${sourceWords(judged.source)}.`,
+        ];
+  return [...why, ...numbers, ...curesInShort(cures)];
+}
+
+function curesInShort(cures: readonly string[]): readonly string[] {
+  if (cures.length === 0) return [];
+  const shown = cures.slice(0, curesShown).map(fullStop).join(' ');
+  const left = cures.length - curesShown;
+  return [`What would cure it: ${shown}${left > 0 ? ` And ${left} more in the full report.` : ''}`];
+}

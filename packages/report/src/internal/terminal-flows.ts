@@ -1,0 +1,53 @@
+import { shareOfRating } from './share-of-rating.js';
+import { situationWords } from './situation-words.js';
+import type { TerminalSection } from './terminal-findings.js';
+
+/**
+ * What each device delivers against its rating, and what make-up openings let in, in the worst
+ * situation.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalFlows(section: TerminalSection): void {
+  const { page, assessment, printer } = section;
+  const worst = assessment.worstCase.situations[0];
+  if (worst === undefined || worst.devices.length + worst.makeUp.length === 0) return;
+  page.heading('Air moved in the worst situation');
+  page.paragraph(`With ${situationWords(worst, assessment)}.`);
+  if (worst.devices.length > 0) {
+    page.blank();
+    page.table(
+      [
+        { header: 'Device', minimum: 10 },
+        { header: 'Speed', minimum: 6 },
+        { header: 'Rated', align: 'right' },
+        { header: 'Delivered', align: 'right' },
+        { header: 'Share', align: 'right' },
+        { header: 'Started by', minimum: 6 },
+      ],
+      worst.devices.map((device) => [
+        device.device,
+        device.speed,
+        printer.flow(device.ratedFlowM3PerS),
+        printer.flow(device.deliveredFlowM3PerS),
+        shareOfRating(device),
+        device.interlocked ? 'interlock' : 'hand',
+      ]),
+    );
+  }
+  if (worst.makeUp.length > 0) {
+    page.blank();
+    page.table(
+      [
+        { header: 'Make-up opening', minimum: 10 },
+        { header: 'Damper' },
+        { header: 'Into the house', align: 'right' },
+      ],
+      worst.makeUp.map(({ opening, damper, flowM3PerS }) => [
+        opening,
+        damper,
+        printer.flow(flowM3PerS),
+      ]),
+    );
+  }
+}

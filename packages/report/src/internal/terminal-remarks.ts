@@ -1,0 +1,65 @@
+import { assumptionGroups } from './assumption-groups.js';
+import { countWords } from './count-words.js';
+import { fullStop } from './full-stop.js';
+import { proofSentences } from './proof-sentences.js';
+import { situationWords } from './situation-words.js';
+import type { TerminalSection } from './terminal-findings.js';
+
+/** A reader of one minute gets the assumptions that move the answer most. */
+const assumptionsShown = 8;
+const unsolvedShown = 5;
+
+/**
+ * What a reader must know beside the numbers: what was not solved, assumed, not modelled; cautions;
+ * the proof.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalRemarks(section: TerminalSection): void {
+  unsolved(section);
+  assumed(section);
+  bullets(section, 'Not modelled', section.assessment.notModelled);
+  bullets(section, 'Cautions', section.assessment.cautions);
+  section.page.heading('Proof of the solve');
+  section.page.paragraph(proofSentences(section.assessment.worstCase).join(' '));
+}
+
+function unsolved({ page, assessment }: TerminalSection): void {
+  const all = assessment.worstCase.unsolved;
+  if (all.length === 0) return;
+  page.heading(`Not solved: ${countWords(all.length, 'situation')}`);
+  for (const each of all.slice(0, unsolvedShown)) {
+    const concerns = each.concerns.length === 0 ? '' : ` (${each.concerns.join(', ')})`;
+    page.bullet(
+      `${situationWords(each, assessment)}: ${each.reason}${concerns}. ${fullStop(each.hint)}`,
+    );
+  }
+  if (all.length > unsolvedShown) {
+    page.paragraph(`… and ${all.length - unsolvedShown} more, see the full report.`);
+  }
+}
+
+function assumed({ page, assessment, printer }: TerminalSection): void {
+  const { assumptions } = assessment;
+  if (assumptions.length === 0) return;
+  const groups = assumptionGroups(assumptions, printer);
+  page.heading(
+    `Assumed: ${countWords(assumptions.length, 'value')} that the house file did not give`,
+  );
+  for (const { what, value, origins, source } of groups.slice(0, assumptionsShown)) {
+    page.bullet(`${what}: ${value} for ${placesInShort(origins)}. Source: ${fullStop(source)}`);
+  }
+  const left = groups.slice(assumptionsShown).flatMap(({ origins }) => origins).length;
+  if (left > 0) page.paragraph(`… and ${left} more, see the full report.`);
+}
+
+function placesInShort(origins: readonly string[]): string {
+  const [first = 'the house', ...rest] = origins;
+  return rest.length === 0 ? first : `${first} and ${rest.length} more`;
+}
+
+function bullets({ page }: TerminalSection, title: string, texts: readonly string[]): void {
+  if (texts.length === 0) return;
+  page.heading(title);
+  for (const text of texts) page.bullet(text);
+}
