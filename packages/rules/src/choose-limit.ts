@@ -51,9 +51,9 @@ export function chooseLimit(input: {
     (row) => row.fit.answer === 'unknown' && row.fit.facts >= (certain?.fit.facts ?? 0),
   );
   const candidates = certain === undefined ? open : [certain, ...open];
+  const perhaps = exclusions.find((candidate) => candidate.fit.answer === 'unknown');
   const [first] = candidates;
   if (first === undefined) {
-    const perhaps = exclusions.find((candidate) => candidate.fit.answer === 'unknown');
     return perhaps === undefined
       ? { status: 'no row' }
       : { status: 'excluded', exclusion: perhaps.exclusion };
@@ -63,8 +63,11 @@ export function chooseLimit(input: {
     first,
   );
   const decided = candidates.every((row) => saysTheSame(row.limit, limit));
-  const missing = decided ? [] : [...new Set(open.flatMap((row) => row.fit.missing))];
-  return { status: 'chosen', limit, missing };
+  const missing = [
+    ...(decided ? [] : open.flatMap((row) => row.fit.missing)),
+    ...(perhaps?.fit.missing ?? []),
+  ];
+  return { status: 'chosen', limit, missing: [...new Set(missing)] };
 }
 
 interface Row {

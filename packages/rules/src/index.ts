@@ -1,7 +1,7 @@
 /**
  * Published limits as data with document, edition and status, and the step that turns a study into findings.
  *
- * Central type: {@link Finding}. Read next: `finding.ts`, then `judge.ts`.
+ * Central type: {@link Finding}. Read next: `finding.ts`, then `judge.ts`; the data is in `limit-sets/`.
  */
 export { cautions } from './cautions.js';
 export { chooseLimit } from './choose-limit.js';
@@ -9,6 +9,8 @@ export type { LimitChoice, MissingFact } from './choose-limit.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
 export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
+export { limitSetJsonSchema } from './limit-set-json-schema.js';
+export { limitSetSchema } from './limit-set-schema.js';
 export { defaultLimitSet, limitSets } from './limit-sets.js';
 export type {
   AppliesTo,
@@ -20,6 +22,5 @@ export type {
   LimitSet,
   VentPartner,
 } from './limit-set.js';
-export { ventTypeTable } from './limit-sets/vent-type-table.js';
 export { judgingAssumptions, leastNearBandPa, nearBand } from './near-band.js';
 export { RulesArgumentError } from './rules-argument-error.js';

@@ -61,7 +61,8 @@ function judgeAppliance(appliance: Appliance, input: JudgeInput): Finding {
     );
   }
   const valuePa = worstValue(worst, limit);
-  if (!Number.isFinite(valuePa)) {
+  const baselinePa = withoutNegativeZero(worst.baselinePa);
+  if (!Number.isFinite(valuePa) || !Number.isFinite(baselinePa)) {
     return notJudged('The study gives no number for the pressure of its zone.', setNotes);
   }
 
@@ -85,7 +86,7 @@ function judgeAppliance(appliance: Appliance, input: JudgeInput): Finding {
       limitPa: limit.limitPa,
       marginPa,
       nearBandPa,
-      baselinePa: withoutNegativeZero(worst.baselinePa),
+      baselinePa,
       situation: {
         label: worst.label,
         weather: worst.weather,
@@ -166,7 +167,7 @@ function studyNotes(worstCase: WorstCaseStudy, worst: WorstPressure): readonly s
     ...(worstCase.proof.notEnclosed === 0
       ? []
       : [
-          `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study's solves; the band called near does not cover it.`,
+          `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study’s solves; the band called near does not cover it.`,
         ]),
   ];
 }

@@ -21,8 +21,8 @@ export const judgingAssumptions: readonly Assumption[] = [
  * band = max(1 Pa, bound on the solver's error, stated uncertainty). A change from baseline is the
  * difference of two solved pressures, so the bound counts twice there.
  *
- * @param input - what is limited, the largest bound on the error of a solved pressure [Pa] (null
- *   where none is known) and the uncertainty stated by the caller [Pa]
+ * @param input - what is limited, the largest bound on the error of a solved pressure [Pa] (null or
+ *   not finite where none is known) and the uncertainty stated by the caller [Pa]
  * @returns the half-width [Pa]
  * @throws RulesArgumentError where the stated uncertainty is negative or not finite
  */
@@ -36,5 +36,6 @@ export function nearBand(input: {
     throw new RulesArgumentError('statedUncertaintyPa', statedUncertaintyPa, '0 or more, finite');
   }
   const solves = quantity === 'change from baseline' ? 2 : 1;
-  return Math.max(leastNearBandPa, solves * (enclosureRadiusPa ?? 0), statedUncertaintyPa);
+  const boundPa = Number.isFinite(enclosureRadiusPa) ? solves * (enclosureRadiusPa ?? 0) : 0;
+  return Math.max(leastNearBandPa, boundPa, statedUncertaintyPa);
 }

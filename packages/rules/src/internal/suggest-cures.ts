@@ -67,7 +67,8 @@ function runningExhaust(
       const driven = interlock === undefined ? undefined : speeds.get(interlock.driver);
       if (driven === undefined || speeds.has(id)) continue;
       if (interlock?.speeds !== undefined && !interlock.speeds.includes(driven)) continue;
-      speeds.set(id, own.at(-1)?.name ?? 'on');
+      const same = own.find(({ name }) => name === driven);
+      speeds.set(id, (same ?? own.at(-1))?.name ?? 'on');
       started = true;
     }
   }
