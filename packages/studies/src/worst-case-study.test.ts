@@ -1,0 +1,149 @@
+import { compileHouse, type CompiledHouse, type House } from '@evendraft/house';
+import { describe, expect, it } from 'vitest';
+import { balanceStudy } from './balance-study.js';
+import { worstCaseStudy } from './worst-case-study.js';
+
+const constantFlow = (volumeFlowM3PerS: number) =>
+  ({ kind: 'fixedFlow', volumeFlowM3PerS }) as const;
+
+/** Two rooms with a door between them; the exhaust stands in the tighter one. */
+const house: House = {
+  name: 'invented',
+  floorAreaM2: 100,
+  volumeM3: 250,
+  altitudeM: 0,
+  frontFacesDeg: 0,
+  sideRatio: 1,
+  zones: ['hall', 'utility'].map((id) => ({
+    id,
+    origin: `zones.${id}`,
+    kind: 'living' as const,
+    floorHeightM: 0,
+    heightM: 2.5,
+    volumeM3: 125,
+    temperatureC: 20,
+  })),
+  surroundings: [],
+  airtightness: {
+    origin: 'airtightness',
+    exponent: 0.65,
+    cases: [{ name: 'tested', volumeFlowM3PerS: 0.2, pressurePa: 50 }],
+    guarded: false,
+    direction: 'not stated',
+  },
+  leakShares: [
+    { origin: 'leakage', zone: 'hall', surface: 'walls', to: { kind: 'outdoors' }, share: 0.9 },
+    { origin: 'leakage', zone: 'utility', surface: 'walls', to: { kind: 'outdoors' }, share: 0.1 },
+  ],
+  openings: [],
+  doors: [
+    {
+      id: 'utility door',
+      origin: 'doors.utility door',
+      between: ['hall', 'utility'],
+      shut: { kind: 'orifice', areaM2: 0.01, dischargeCoefficient: 0.6 },
+      open: { kind: 'orifice', areaM2: 1.8, dischargeCoefficient: 0.6 },
+      positions: ['open', 'shut'],
+      baselinePosition: 'open',
+    },
+  ],
+  devices: ['dryer', 'fan'].map((id, i) => ({
+    id,
+    origin: `exhaust.${id}`,
+    kind: 'exhaust fan' as const,
+    direction: 'exhaust' as const,
+    zone: 'utility',
+    to: { kind: 'outdoors' as const },
+    heightM: 1,
+    speeds: [{ name: 'on', ratedFlowM3PerS: 0.05, law: constantFlow(0.05 + 0.02 * i) }],
+    duringTest: 'closed' as const,
+    continuous: false,
+  })),
+  makeUpOpenings: [],
+  ventilators: [],
+  appliances: [
+    {
+      id: 'water heater',
+      origin: 'appliances.water heater',
+      kind: 'water heater',
+      vent: 'natural draft',
+      fuel: 'gas',
+      zone: 'utility',
+      sharesVentWith: [],
+      ventDamper: false,
+    },
+  ],
+  weathers: [
+    {
+      name: 'still',
+      origin: 'weather.0',
+      outdoorTemperatureC: 20,
+      windSpeedMPerS: 0,
+      windFromDeg: 0,
+    },
+    {
+      name: 'cold',
+      origin: 'weather.1',
+      outdoorTemperatureC: -10,
+      windSpeedMPerS: 0,
+      windFromDeg: 0,
+    },
+  ],
+  assumptions: [],
+  digest: 'sha256:none',
+};
+
+function compiled(): CompiledHouse {
+  const result = compileHouse(house);
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.compiled;
+}
+
+describe('the worst case', () => {
+  it('goes through all states and weathers and lists the deepest first', async () => {
+    const study = await worstCaseStudy(compiled());
+    expect(study.counts).toEqual({ states: 8, weathers: 2, airtightnessCases: 1, solves: 16 + 4 });
+    expect(study.unsolved).toEqual([]);
+    const deepest = study.situations.map((s) => Math.min(...s.zones.map((z) => z.pressurePa)));
+    expect(deepest).toEqual([...deepest].sort((a, b) => a - b));
+    expect(study.situations[0]?.label).toBe('dryer + fan; utility door shut');
+    expect(study.proof.notEnclosed).toBe(0);
+  });
+
+  it('finds for each zone what going through the list by hand finds', async () => {
+    const study = await worstCaseStudy(compiled());
+    for (const worst of study.zones) {
+      const readings = study.situations.map((s) => s.zones.find((z) => z.zone === worst.zone)!);
+      expect(worst.lowest.pressurePa).toBe(Math.min(...readings.map((z) => z.pressurePa)));
+      expect(worst.largestFall.changeFromBaselinePa).toBe(
+        Math.min(...readings.map((z) => z.changeFromBaselinePa)),
+      );
+    }
+    expect(study.appliances.map((a) => [a.appliance, a.zone])).toEqual([
+      ['water heater', 'utility'],
+    ]);
+  });
+
+  it('subtracts the baseline of the same doors and weather', async () => {
+    const balance = balanceStudy(compiled(), {
+      state: { running: {}, doors: { 'utility door': 'shut' } },
+      weather: house.weathers[1]!,
+    });
+    if (balance.status !== 'solved') throw new Error(balance.hint);
+    for (const zone of balance.zones) expect(zone.changeFromBaselinePa).toBe(0);
+  });
+
+  it('stops when asked, with the reason of the signal', async () => {
+    const many = compiled();
+    const weathers = Array.from({ length: 60 }, (_, i) => ({
+      ...house.weathers[0]!,
+      name: `weather ${i}`,
+    }));
+    const stop = new AbortController();
+    const study = worstCaseStudy(
+      { ...many, house: { ...house, weathers } },
+      { signal: stop.signal, onProgress: () => stop.abort(new Error('enough')) },
+    );
+    await expect(study).rejects.toThrow('enough');
+  });
+});
