@@ -100,7 +100,7 @@ export function createKernel(
     residual: new Float64Array(zoneCount),
     through: new Float64Array(zoneCount),
     rounding: new Float64Array(zoneCount),
-    width: new Float64Array(zoneCount),
+    target: new Float64Array(zoneCount),
     matrix: createSkyline(first),
   };
 }

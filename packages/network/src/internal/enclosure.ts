@@ -9,54 +9,60 @@ export interface Enclosure {
   readonly lawSweeps: number;
 }
 
-const mostAttempts = 6;
+const mostCorrections = 6;
+const leastWidthPa = 1e-14;
 
 /**
- * Encloses every solution around `kernel.pressure`, where laws, flows and residuals have just been evaluated.
+ * Encloses every solution around `kernel.pressure`, where laws and flows have just been evaluated.
  *
- * If every zone loses air at p + w and gains air at p − w, then a solution exists between the two, and every
- * solution does: take the zones where a solution exceeds p + w the most; every link that leaves them carries
- * no less than at p + w, so together they lose air, and it is no solution. Only monotone links are needed.
- * w is H⁻¹ of twice the residual and its rounding, widened fourfold up to five times. Rounding counts
- * against the claim. Source of the argument: Rheinboldt, J. Math. Anal. Appl. 32 (1970) 274-307, M-functions.
+ * If every zone loses air at the pressures p⁺ and gains air at p⁻, then a solution exists between the two,
+ * and every solution lies there: take the zones where a solution exceeds p⁺ the most; every link that leaves
+ * them carries no less than at p⁺, so together they lose air, and it is no solution. Only monotone links are
+ * needed. p⁺ and p⁻ are found by Newton steps from p towards residuals of twice those at p, rounding included;
+ * rounding counts against the claim.
+ * Source of the argument: Rheinboldt, J. Math. Anal. Appl. 32 (1970) 274-307, M-functions.
  */
 export function enclose(kernel: Kernel): Enclosure {
-  const { zoneCount, pressure, residual, rounding, width, matrix } = kernel;
+  const { zoneCount, pressure, residual, rounding, target, matrix, state } = kernel;
   gatherRounding(kernel, pressure);
+  gatherMatrix(kernel, state.slopeKgPerSPa);
   for (let zone = 0; zone < zoneCount; zone++) {
-    width[zone] = 2 * (Math.abs(residual[zone]!) + rounding[zone]!);
+    // The last part lets a zone with no flow at all, and so no rounding, move at least a little.
+    target[zone] =
+      2 * (Math.abs(residual[zone]!) + rounding[zone]!) + leastWidthPa * matrix.diagonal[zone]!;
   }
-  gatherMatrix(kernel, kernel.state.slopeKgPerSPa);
-  if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: 0 };
-  solveFactorized(matrix, width);
-  let lawSweeps = 0;
-  for (let attempt = 0; attempt < mostAttempts; attempt++) {
-    let radiusPa = 0;
-    for (let zone = 0; zone < zoneCount; zone++) {
-      // A step below the spacing of doubles would be no step.
-      width[zone] = Math.max(width[zone]!, 4 * Number.EPSILON * Math.abs(pressure[zone]!), 1e-300);
-      radiusPa = Math.max(radiusPa, width[zone]!);
-    }
-    if (!(radiusPa < Infinity)) break;
-    lawSweeps++;
-    if (everyZoneMoves(kernel, 1)) {
-      lawSweeps++;
-      if (everyZoneMoves(kernel, -1)) return { radiusPa, lawSweeps };
-    }
-    for (let zone = 0; zone < zoneCount; zone++) width[zone] = 4 * width[zone]!;
-  }
-  return { radiusPa: undefined, lawSweeps };
+  const above = findSide(kernel, 1);
+  if (above.radiusPa === undefined) return above;
+  evaluateLaws(kernel, pressure);
+  gatherFlows(kernel);
+  const below = findSide(kernel, -1);
+  const lawSweeps = above.lawSweeps + 1 + below.lawSweeps;
+  if (below.radiusPa === undefined) return { radiusPa: undefined, lawSweeps };
+  return { radiusPa: Math.max(above.radiusPa, below.radiusPa), lawSweeps };
 }
 
-/** At p + side · w every zone's residual has the sign of the side, by more than its rounding. */
-function everyZoneMoves(kernel: Kernel, side: 1 | -1): boolean {
-  const { zoneCount, pressure, trial, width, residual, rounding } = kernel;
-  for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]! + side * width[zone]!;
-  evaluateLaws(kernel, trial);
-  gatherFlows(kernel);
-  gatherRounding(kernel, trial);
-  for (let zone = 0; zone < zoneCount; zone++) {
-    if (!(side * residual[zone]! > rounding[zone]!)) return false;
+/** Looks, from p, for pressures at which every zone's residual has the sign of the side beyond rounding. */
+function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
+  const { zoneCount, pressure, trial, step, residual, rounding, target, matrix, state } = kernel;
+  trial.set(pressure);
+  for (let lawSweeps = 1; lawSweeps <= mostCorrections; lawSweeps++) {
+    gatherMatrix(kernel, state.slopeKgPerSPa);
+    if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: lawSweeps - 1 };
+    for (let zone = 0; zone < zoneCount; zone++) {
+      step[zone] = side * target[zone]! - residual[zone]!;
+    }
+    solveFactorized(matrix, step);
+    for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + step[zone]!;
+    evaluateLaws(kernel, trial);
+    gatherFlows(kernel);
+    gatherRounding(kernel, trial);
+    let radiusPa = 0;
+    let shown = true;
+    for (let zone = 0; zone < zoneCount; zone++) {
+      if (!(side * residual[zone]! > rounding[zone]!)) shown = false;
+      radiusPa = Math.max(radiusPa, Math.abs(trial[zone]! - pressure[zone]!));
+    }
+    if (shown && radiusPa < Infinity) return { radiusPa, lawSweeps };
   }
-  return true;
+  return { radiusPa: undefined, lawSweeps: mostCorrections };
 }

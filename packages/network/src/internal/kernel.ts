@@ -74,7 +74,7 @@ export interface Kernel {
   /** Sum of the sizes of all flows at each zone [kg/s]. */
   readonly through: Float64Array;
   readonly rounding: Float64Array;
-  readonly width: Float64Array;
+  readonly target: Float64Array;
   readonly matrix: Skyline;
 }
 
