@@ -11,6 +11,7 @@ export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
 export { limitSetJsonSchema } from './limit-set-json-schema.js';
 export { limitSetSchema } from './limit-set-schema.js';
+export { limitSetById } from './limit-set-by-id.js';
 export { defaultLimitSet, limitSets } from './limit-sets.js';
 export type {
   AppliesTo,

@@ -31,12 +31,10 @@ export function suggestCures(input: {
     ...sentence(others, (list) => `Remove, replace or reduce exhaust: ${list}.`),
     ...unbalanced.map(({ id }) => `Balance the ${id}, which takes out more air than it brings in.`),
     ...exhaust.filter(canRunSlower).map(cappedSpeed),
+    ...interlocks(exhaust, appliance),
     ...(names.length === 0
       ? []
       : [
-          names.length > 1
-            ? `Interlock ${andList(names)} so that they cannot run together.`
-            : `Interlock ${names.join('')} so that it cannot run while the ${appliance.id} fires.`,
           `Bring in ${madeUp ? 'more ' : ''}make-up air that opens or starts with ${andList(names)}, into the same room or one joined to it by permanent openings.`,
         ]),
     ...(names.length + unbalanced.length > 0
@@ -98,6 +96,16 @@ function cappedSpeed({ device, speed }: RunningExhaust): string {
   return `Cap the speed of ${nameOf(device)} below ${speed}: it also has ${andList(slower.map(({ name }) => name))}.`;
 }
 
+/** What already follows another device is not asked to keep clear of it. */
+function interlocks(exhaust: readonly RunningExhaust[], { id }: Appliance): readonly string[] {
+  const byHand = exhaust.filter(({ device }) => device.interlock === undefined);
+  const names = andList(byHand.map(({ device }) => nameOf(device)));
+  if (byHand.length === 0) return [];
+  return byHand.length === 1
+    ? [`Interlock ${names} so that it cannot run while the ${id} fires.`]
+    : [`Interlock ${names} so that they cannot run together.`];
+}
+
 function pulls(ventilator: Ventilator, worst: WorstPressure): boolean {
   return (
     worst.state.running[ventilator.id] !== undefined &&
@@ -138,7 +146,10 @@ function sentence(
   say: (list: string) => string,
 ): readonly string[] {
   if (list.length === 0) return [];
-  return [say(andList(list.map(({ device, speed }) => `${nameOf(device)} at ${speed}`)))];
+  const names = list.map(({ device, speed }) =>
+    device.speeds.length > 1 ? `${nameOf(device)} at ${speed}` : nameOf(device),
+  );
+  return [say(andList(names))];
 }
 
 function andList(names: readonly string[]): string {
