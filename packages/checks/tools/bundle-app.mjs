@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import vm from 'node:vm';
 
@@ -64,29 +63,4 @@ export function runBundleWithoutNode(code) {
   const context = vm.createContext(globals);
   vm.runInContext(code, context, { timeout: 60_000, filename: 'bundle.js' });
   return vm.runInContext('globalThis.evendraftReport', context);
-}
-
-/**
- * Writes a page that runs a bundle when it is opened from disk.
- *
- * @param {string} path - of the page
- * @param {string} code - a classic script
- */
-export function writePage(path, code) {
-  const script = code.replaceAll('</script', '<\\/script');
-  writeFileSync(
-    path,
-    `<!doctype html>\n<meta charset="utf-8">\n<title>packed</title>\n<body>\n<script>\n${script}\n</script>\n</body>\n`,
-  );
-}
-
-/**
- * The report that a page left behind.
- *
- * @param {string} html - the page after it ran
- * @returns {string | undefined} the report; undefined if there is none
- */
-export function reportOfPage(html) {
-  const encoded = /<pre id="report">([A-Za-z0-9+/=]*)<\/pre>/.exec(html)?.[1];
-  return encoded === undefined ? undefined : Buffer.from(encoded, 'base64').toString('utf8');
 }

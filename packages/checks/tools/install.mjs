@@ -77,8 +77,9 @@ function readJson(path) {
 /**
  * @param {string} text - output of a command
  * @param {number} count - how many lines to keep
- * @returns {string} the last of its lines
+ * @returns {string} the last of its lines, without npm's own stack trace
  */
 function lastLines(text, count) {
-  return text.trim().split('\n').slice(-count).join('\n');
+  const lines = text.split('\n').filter((line) => !/^npm error\s+at .*:\d+:\d+\)?$/.test(line));
+  return lines.join('\n').trim().split('\n').slice(-count).join('\n');
 }

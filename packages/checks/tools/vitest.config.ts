@@ -17,7 +17,9 @@ export default defineConfig({
     maxWorkers: 2,
     // Pure functions share nothing, so a fresh module graph for each file would only cost time.
     isolate: false,
-    testTimeout: 30_000,
+    // Some tests start a compiler or another tool, and the machine may be busy.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     coverage: { enabled: false },
   },
 });

@@ -2,13 +2,14 @@ import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildIfNeeded } from '../build.mjs';
-import { bundleApp, reportOfPage, runBundleWithoutNode, writePage } from '../bundle-app.mjs';
+import { bundleApp, runBundleWithoutNode } from '../bundle-app.mjs';
 import { findBrowser } from '../find-browser.mjs';
 import { firstDifference } from '../first-difference.mjs';
 import { runNpm } from '../npm-command.mjs';
 import { packDependencies, packPackages } from '../pack-packages.mjs';
 import { commandScript } from '../repository.mjs';
-import { runCommand, runNode } from '../run-command.mjs';
+import { runInBrowser } from '../run-in-browser.mjs';
+import { runNode } from '../run-command.mjs';
 
 /** @import { Gate, GateCounts } from '../run-gates.mjs' */
 /** @import { Tarball } from '../pack-packages.mjs' */
@@ -69,7 +70,7 @@ export const packagesGate = {
       }
       return counts;
     } finally {
-      rmSync(folder, { recursive: true, force: true });
+      rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 });
     }
   },
 };
@@ -194,25 +195,8 @@ function browserCheck(app, browser) {
     title: 'the bundle runs in a browser and says the same as in Node',
     async problem() {
       const { code } = await bundleApp(app, 'page.js');
-      const page = join(app, 'page.html');
-      writePage(page, code);
-      const { stdout, stderr } = await runCommand(
-        browser,
-        [
-          '--headless',
-          '--no-sandbox',
-          '--disable-gpu',
-          `--user-data-dir=${join(app, 'profile')}`,
-          '--virtual-time-budget=20000',
-          '--dump-dom',
-          new URL(`file://${page}`).href,
-        ],
-        { cwd: app, timeoutMs: 120_000 },
-      );
-      const report = reportOfPage(stdout);
-      return report === undefined
-        ? `the page shows no report\n${stderr.slice(-2000)}`
-        : differenceFromNode(app, report);
+      const profileFolder = join(app, 'profile');
+      return differenceFromNode(app, await runInBrowser({ browser, profileFolder, code }));
     },
   };
 }
@@ -224,7 +208,7 @@ function browserCheck(app, browser) {
  */
 async function differenceFromNode(app, report) {
   const { stdout } = await runNode(['program.js'], { cwd: app });
-  return firstDifference(stdout.trimEnd(), report.trimEnd());
+  return firstDifference(stdout.trimEnd(), report.trimEnd(), ['in Node', 'in the bundle']);
 }
 
 /**
