@@ -1,0 +1,14 @@
+import { expect, it } from 'vitest';
+import { tryHardNetworks } from './hard-networks.js';
+
+it('solves and encloses ten thousand hard networks from seed 1', () => {
+  const outcome = tryHardNetworks(1, 10_000);
+  expect(outcome.failed).toEqual([]);
+  expect(outcome.notEnclosed).toEqual([]);
+  expect(outcome.notEnclosedBeyond).toBe(0);
+  expect(outcome.greatestRelativeRadius).toBeLessThan(1e-4);
+  // Ceilings a little above what was counted when this was written: a solver that got slower shows here.
+  expect(outcome.iterations / outcome.tried).toBeLessThan(9);
+  expect(outcome.mostIterations).toBeLessThanOrEqual(30);
+  expect(outcome.lawSweeps / outcome.tried).toBeLessThan(25);
+}, 60_000);
