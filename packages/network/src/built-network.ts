@@ -10,6 +10,6 @@ export interface BuiltNetwork {
   readonly boundaryIndex: ReadonlyMap<string, number>;
   /** Place of a link in the description, by id. */
   readonly linkIndex: ReadonlyMap<string, number>;
-  /** @internal Arrays that the solver works in. */
+  /** Arrays that the solver works in; not for callers. */
   readonly kernel: Kernel;
 }
