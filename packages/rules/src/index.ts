@@ -9,6 +9,8 @@ export type { LimitChoice, MissingFact } from './choose-limit.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
 export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
+export { limitSetIssues } from './limit-set-issues.js';
+export type { LimitSetIssueCode } from './limit-set-issues.js';
 export { limitSetJsonSchema } from './limit-set-json-schema.js';
 export { limitSetSchema } from './limit-set-schema.js';
 export { limitSetById } from './limit-set-by-id.js';
@@ -24,4 +26,7 @@ export type {
   VentPartner,
 } from './limit-set.js';
 export { judgingAssumptions, leastNearBandPa, nearBand } from './near-band.js';
+export { readLimitSet } from './read-limit-set.js';
+export type { ReadLimitSetResult } from './read-limit-set.js';
 export { RulesArgumentError } from './rules-argument-error.js';
+export { unknownLimitSet } from './unknown-limit-set.js';

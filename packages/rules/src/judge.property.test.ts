@@ -85,7 +85,7 @@ describe('judging any house', () => {
         }
         expect(JSON.parse(JSON.stringify(findings))).toStrictEqual(findings);
       }),
-      { seed, numRuns: 1000 },
+      { seed, numRuns: 500 },
     );
   });
 
@@ -103,7 +103,7 @@ describe('judging any house', () => {
           expect(more?.[index]).toBeGreaterThanOrEqual(verdict);
         });
       }),
-      { seed, numRuns: 1000 },
+      { seed, numRuns: 500 },
     );
   });
 
@@ -129,7 +129,7 @@ describe('judging any house', () => {
           }).map(({ verdict, judged, notes }) => ({ verdict, judged, notes }));
         expect([...said(renamed)].reverse()).toEqual(said(of));
       }),
-      { seed, numRuns: 1000 },
+      { seed, numRuns: 500 },
     );
   });
 
@@ -145,7 +145,7 @@ describe('judging any house', () => {
         expect(limitOf({ ...bare, fuel: 'not stated' })).toBeGreaterThanOrEqual(known);
         expect(limitOf(bare)).toBeGreaterThanOrEqual(known);
       }),
-      { seed, numRuns: 1000 },
+      { seed, numRuns: 500 },
     );
   });
 });

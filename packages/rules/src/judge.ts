@@ -1,10 +1,11 @@
 import type { Appliance, House } from '@evendraft/house';
 import type { WorstCaseStudy, WorstPressure } from '@evendraft/studies';
-import { chooseLimit, type MissingFact } from './choose-limit.js';
+import { chooseLimit } from './choose-limit.js';
 import type { Finding, Verdict } from './finding.js';
+import { missingNotes, studyNotes } from './internal/finding-notes.js';
+import { reasonWithoutRow, reasonWithoutVent } from './internal/reason-not-judged.js';
 import { suggestCures } from './internal/suggest-cures.js';
 import type { Limit, LimitSet } from './limit-set.js';
-import { limitSets } from './limit-sets.js';
 import { nearBand } from './near-band.js';
 
 /** What is held against what. */
@@ -49,7 +50,9 @@ function judgeAppliance(appliance: Appliance, input: JudgeInput): Finding {
   const setNotes = limitSet.note === '' ? [] : [limitSet.note];
   const choice = chooseLimit({ appliance, appliances: house.appliances, limitSet });
   if (choice.status === 'excluded') return notJudged(choice.exclusion.reason, setNotes);
-  if (choice.status === 'no row') return notJudged(reasonWithoutRow(appliance, input), setNotes);
+  if (choice.status === 'no row') {
+    return notJudged(reasonWithoutRow(appliance, house.appliances, limitSet), setNotes);
+  }
 
   const { limit } = choice;
   const found = worstCase.appliances.find((entry) => entry.appliance === appliance.id);
@@ -119,63 +122,4 @@ function worstValue(worst: WorstPressure, limit: Limit): number {
 /** JSON and a reader know one zero. */
 function withoutNegativeZero(value: number): number {
   return value + 0;
-}
-
-function reasonWithoutVent(appliance: Appliance): string | undefined {
-  switch (appliance.vent) {
-    case 'electric':
-      return 'It is electric: it has no vent that suction could upset, so no depressurization limit is meant for it.';
-    case 'unvented':
-      return 'It is unvented: its combustion gas enters the room whatever the pressure, which no depressurization limit can judge.';
-    default:
-      return undefined;
-  }
-}
-
-function reasonWithoutRow(appliance: Appliance, { house, limitSet }: JudgeInput): string {
-  const elsewhere = limitSets.filter(
-    (other) =>
-      other.id !== limitSet.id &&
-      chooseLimit({ appliance, appliances: house.appliances, limitSet: other }).status === 'chosen',
-  );
-  const shared = appliance.sharesVentWith.length > 0 ? ' on a shared vent' : '';
-  const reason = `The set "${limitSet.id}" has no limit for a ${appliance.kind}, ${appliance.vent}${shared}.`;
-  return elsewhere.length === 0
-    ? reason
-    : `${reason} These sets have one: ${elsewhere.map((other) => other.id).join(', ')}.`;
-}
-
-/** What a reader must know about the study before the verdict means anything. */
-function studyNotes(worstCase: WorstCaseStudy, worst: WorstPressure): readonly string[] {
-  const unsolved = worstCase.unsolved.length;
-  const all = unsolved + worstCase.situations.length;
-  const balance = worstCase.situations.find(
-    (situation) =>
-      situation.label === worst.label &&
-      situation.weather === worst.weather &&
-      situation.airtightness === worst.airtightness,
-  );
-  return [
-    ...(unsolved === 0
-      ? []
-      : [
-          `Incomplete: ${unsolved} of ${all} situations could not be solved, and the worst may be among them.`,
-        ]),
-    ...(balance?.proof.unique === false
-      ? ['The balance in this situation is one of several that are possible.']
-      : []),
-    ...(worstCase.proof.notEnclosed === 0
-      ? []
-      : [
-          `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study’s solves; the band called near does not cover it.`,
-        ]),
-  ];
-}
-
-function missingNotes(missing: readonly MissingFact[]): readonly string[] {
-  return missing.length === 0
-    ? []
-    : [
-        `The house does not state the ${missing.join(' and ')}: of the rows that may apply, the strictest was taken.`,
-      ];
 }

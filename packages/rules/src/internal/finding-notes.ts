@@ -1,0 +1,49 @@
+import type { WorstCaseStudy, WorstPressure } from '@evendraft/studies';
+import type { MissingFact } from '../choose-limit.js';
+
+/**
+ * What a reader must know about the study before a verdict means anything.
+ *
+ * @param worstCase - the study
+ * @param worst - the situation that was judged
+ * @returns sentences; none where all was solved, unique and bounded
+ */
+export function studyNotes(worstCase: WorstCaseStudy, worst: WorstPressure): readonly string[] {
+  const unsolved = worstCase.unsolved.length;
+  const all = unsolved + worstCase.situations.length;
+  const balance = worstCase.situations.find(
+    (situation) =>
+      situation.label === worst.label &&
+      situation.weather === worst.weather &&
+      situation.airtightness === worst.airtightness,
+  );
+  return [
+    ...(unsolved === 0
+      ? []
+      : [
+          `Incomplete: ${unsolved} of ${all} situations could not be solved, and the worst may be among them.`,
+        ]),
+    ...(balance?.proof.unique === false
+      ? ['The balance in this situation is one of several that are possible.']
+      : []),
+    ...(worstCase.proof.notEnclosed === 0
+      ? []
+      : [
+          `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study’s solves; the band called near does not cover it.`,
+        ]),
+  ];
+}
+
+/**
+ * What was missing when the limit was chosen.
+ *
+ * @param missing - facts that the house lacks and that could have chosen another limit
+ * @returns one sentence, or none
+ */
+export function missingNotes(missing: readonly MissingFact[]): readonly string[] {
+  return missing.length === 0
+    ? []
+    : [
+        `The house does not state the ${missing.join(' and ')}: of the rows that may apply, the strictest was taken.`,
+      ];
+}
