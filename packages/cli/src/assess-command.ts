@@ -1,10 +1,12 @@
 import {
   assess,
   defaultLimitSet,
+  formatIssue,
   limitSetById,
-  limitSets,
+  limitSetIssues,
   renderJson,
   renderTerminal,
+  unknownLimitSet,
   type Assessment,
 } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
@@ -36,10 +38,8 @@ export async function assessCommand(
 ): Promise<ExitCode> {
   const limitSet = flags.limits === undefined ? defaultLimitSet : limitSetById(flags.limits);
   if (limitSet === undefined) {
-    const known = limitSets.map((set) => set.id).join(', ');
-    streams.err(
-      `--limits ${flags.limits ?? ''}: there is no such limit set. There are: ${known}.\n`,
-    );
+    const issue = unknownLimitSet(flags.limits ?? '');
+    streams.err(`--limits: ${formatIssue(issue, limitSetIssues)}\n`);
     return exitCode.wrongInput;
   }
   const house = await readHouseFile(file, streams, flags.json);

@@ -19,8 +19,15 @@ export {
   renderTerminal,
 } from '@evendraft/report';
 export type { Assessment } from '@evendraft/report';
-export { defaultLimitSet, limitSetById, limitSets } from '@evendraft/rules';
-export type { Finding, LimitSet, Verdict } from '@evendraft/rules';
+export {
+  defaultLimitSet,
+  limitSetById,
+  limitSetIssues,
+  limitSets,
+  readLimitSet,
+  unknownLimitSet,
+} from '@evendraft/rules';
+export type { Finding, LimitSet, ReadLimitSetResult, Verdict } from '@evendraft/rules';
 export type { StateBalance, WorstCaseStudy } from '@evendraft/studies';
 export { formatIssue } from '@evendraft/text';
 export type { Issue } from '@evendraft/text';

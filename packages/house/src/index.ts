@@ -37,6 +37,7 @@ export type {
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario } from './compile-house.js';
 export type { CompiledHouse, CompileResult, HouseScenario } from './compile-house.js';
+export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
 export type { HouseLink, LinkRole } from './compile/house-links.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';

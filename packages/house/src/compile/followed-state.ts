@@ -22,6 +22,7 @@ export function followInterlocks(house: House, state: OperatingState): FollowedS
   // Each pass can wake the followers of what the pass before woke; a chain is no longer than the list.
   for (let pass = 0; pass < followers.length; pass += 1) {
     for (const device of followers) {
+      if (running.has(device.id)) continue;
       if (device.interlock && isDriven(device.interlock, running)) {
         const fastest = device.speeds.at(-1);
         const driverSpeed = running.get(device.interlock.driver);

@@ -1,4 +1,11 @@
-import type { Appliance, Device, House, Ventilator } from '@evendraft/house';
+import {
+  followInterlocks,
+  type Appliance,
+  type Device,
+  type House,
+  type OperatingState,
+  type Ventilator,
+} from '@evendraft/house';
 import type { WorstPressure } from '@evendraft/studies';
 
 /**
@@ -16,7 +23,7 @@ export function suggestCures(input: {
   readonly worst: WorstPressure;
 }): readonly string[] {
   const { house, appliance, worst } = input;
-  const exhaust = runningExhaust(house, worst.state.running);
+  const exhaust = runningExhaust(house, worst.state);
   const names = exhaust.map(({ device }) => nameOf(device));
   const dryers = exhaust.filter(({ device }) => device.kind === 'dryer');
   const others = exhaust.filter(({ device }) => device.kind !== 'dryer');
@@ -53,26 +60,11 @@ interface RunningExhaust {
 }
 
 /** Exhaust that runs by hand or follows something that runs, strongest first, then in the house's order. */
-function runningExhaust(
-  house: House,
-  byHand: Readonly<Record<string, string>>,
-): readonly RunningExhaust[] {
-  const speeds = new Map(Object.entries(byHand));
-  // A follower may drive another, so look again until nothing new starts.
-  for (let started = true; started;) {
-    started = false;
-    for (const { id, interlock, speeds: own } of house.devices) {
-      const driven = interlock === undefined ? undefined : speeds.get(interlock.driver);
-      if (driven === undefined || speeds.has(id)) continue;
-      if (interlock?.speeds !== undefined && !interlock.speeds.includes(driven)) continue;
-      const same = own.find(({ name }) => name === driven);
-      speeds.set(id, (same ?? own.at(-1))?.name ?? 'on');
-      started = true;
-    }
-  }
+function runningExhaust(house: House, state: OperatingState): readonly RunningExhaust[] {
+  const { running } = followInterlocks(house, state);
   return house.devices
     .flatMap((device) => {
-      const speed = speeds.get(device.id);
+      const speed = running.get(device.id);
       return speed === undefined || device.direction !== 'exhaust' || device.speeds.length === 0
         ? []
         : [{ device, speed }];

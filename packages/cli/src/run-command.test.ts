@@ -1,0 +1,186 @@
+import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { runCommand } from './run-command.js';
+
+const tightHouse = `evendraft: 1
+name: Alder Row 14
+floorArea: 2180 ft2
+volume: 18500 ft3
+airtightness: 310 cfm at 50 Pa
+exhaust:
+  hood: { low: 250 cfm, medium: 500 cfm, high: 900 cfm }
+  dryer: 150 cfm
+appliances:
+  water heater: { vent: natural draft, fuel: gas, input: 40 kBtu/h }
+`;
+
+let folder: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'evendraft-'));
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function run(...args: readonly string[]) {
+  const written = { out: '', err: '' };
+  const code = await runCommand(args, {
+    out: (text) => {
+      written.out += text;
+    },
+    err: (text) => {
+      written.err += text;
+    },
+    width: 80,
+    color: false,
+    progress: false,
+  });
+  return { code, ...written };
+}
+
+async function file(name: string, content: string | Uint8Array): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, content);
+  return path;
+}
+
+describe('evendraft assess', () => {
+  it('prints the answer and leaves no file where no folder is named', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const { code, out, err } = await run('assess', house);
+    expect(code).toBe(0);
+    expect(err).toBe('');
+    expect(out).toContain('beyond the limit');
+    expect(out).toContain('hood high + dryer');
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    expect(await readdir(folder)).toEqual(['house.yaml']);
+  });
+
+  it('writes the full report, whole, and says where', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const reports = join(folder, 'reports');
+    const { code, out } = await run('assess', house, '--out', reports, '--units', 'si');
+    expect(code).toBe(0);
+    expect((await readdir(reports)).sort()).toEqual(['house.json', 'house.md']);
+    expect(out).toContain(join(reports, 'house.md'));
+    const result: unknown = JSON.parse(await readFile(join(reports, 'house.json'), 'utf8'));
+    expect(result).toMatchObject({ schema: 'evendraft-assessment', schemaVersion: 1 });
+    expect(await readFile(join(reports, 'house.md'), 'utf8')).toContain('L/s');
+  });
+
+  it('fails on a finding beyond its limit only when asked', async () => {
+    const house = await file('house.yaml', tightHouse);
+    expect((await run('assess', house)).code).toBe(0);
+    expect((await run('assess', house, '--fail-on-beyond')).code).toBe(1);
+  });
+
+  it('prints JSON alone on stdout with --json', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const { code, out } = await run('assess', house, '--json', '--out', join(folder, 'r'));
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ house: { name: 'Alder Row 14' } });
+  });
+
+  it('names the limit sets there are when asked for one that is not', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const { code, err, out } = await run('assess', house, '--limits', 'nonsense');
+    expect(code).toBe(2);
+    expect(err).toContain('model-code-2015');
+    expect(out).toBe('');
+  });
+
+  it('says so when the report cannot be written, with exit code 2', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const { code, err } = await run('assess', house, '--out', house);
+    expect(code).toBe(2);
+    expect(err).toContain('could not be written');
+  });
+});
+
+describe('a file that cannot be used', () => {
+  const hostile: readonly (readonly [string, string | Uint8Array, string])[] = [
+    ['an empty file', '', ''],
+    ['a text that is no YAML', 'a: [1, 2\nb: }', ''],
+    ['a bare word', 'hello', ''],
+    ['bytes that are no text', Uint8Array.of(0, 255, 254, 1), ''],
+    ['ten megabytes of nonsense', 'x: {\n'.repeat(2_000_000), ''],
+    ['a wrong unit', tightHouse.replace('2180 ft2', '2180 ft3'), ':3:'],
+    ['a missing unit', tightHouse.replace('2180 ft2', '2180'), ':3:'],
+    ['an unknown key', tightHouse.replace('floorArea', 'flourArea'), 'floorArea'],
+    ['a negative flow', tightHouse.replace('150 cfm', '-150 cfm'), ':8:'],
+    ['a number that is none', tightHouse.replace('150 cfm', '.nan'), ':8:'],
+    ['a comma inside a number', tightHouse.replace('900 cfm', '1,900 cfm'), 'quote'],
+    ['a duplicate name', tightHouse.replace('  dryer: 150 cfm', '  hood: 150 cfm'), ':8:'],
+    [
+      'a device in a zone that does not exist',
+      tightHouse.replace('dryer: 150 cfm', 'dryer: { flow: 150 cfm, zone: loft }'),
+      'loft',
+    ],
+    [
+      'a cycle of interlocks',
+      `${tightHouse}supply:
+  one: { kind: supply fan, flow: 50 cfm, interlock: two }
+  two: { kind: supply fan, flow: 50 cfm, interlock: one }
+`,
+      'one',
+    ],
+  ];
+
+  it.each(hostile)('%s is explained with exit code 2 and nothing is written', async (...row) => {
+    const [, content, expected] = row;
+    const house = await file('house.yaml', content);
+    const { code, out, err } = await run('assess', house, '--out', join(folder, 'reports'));
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toContain('house.yaml');
+    expect(err).toContain(expected);
+    expect(err).not.toMatch(/\n\s+at /);
+    expect(await readdir(folder)).toEqual(['house.yaml']);
+  });
+
+  it('is explained as JSON on stdout with --json', async () => {
+    const house = await file('house.yaml', tightHouse.replace('2180 ft2', '2180'));
+    const { code, out } = await run('check', house, '--json');
+    expect(code).toBe(2);
+    expect(JSON.parse(out)).toMatchObject({
+      issues: [{ path: ['floorArea'], position: { line: 3 } }],
+    });
+  });
+
+  it('is named when it does not exist or is a folder', async () => {
+    const missing = await run('assess', join(folder, 'nothing.yaml'));
+    expect([missing.code, missing.err]).toEqual([2, expect.stringContaining('no such file')]);
+    const aFolder = await run('check', folder);
+    expect([aFolder.code, aFolder.err]).toEqual([2, expect.stringContaining('folder')]);
+  });
+});
+
+describe('the command', () => {
+  it('prints both schemas', async () => {
+    for (const what of ['house', 'assessment']) {
+      const { code, out } = await run('schema', what);
+      expect(code).toBe(0);
+      expect(JSON.parse(out)).toHaveProperty('$schema');
+    }
+  });
+
+  it('shows examples in its help, and ends wrong usage with code 2 and no stack trace', async () => {
+    const help = await run('assess', '--help');
+    expect([help.code, help.out]).toEqual([0, expect.stringContaining('Examples:')]);
+    for (const args of [
+      [],
+      ['asess'],
+      ['assess'],
+      ['assess', 'x', '--units', 'metric'],
+      ['--nope'],
+    ]) {
+      const wrong = await run(...args);
+      expect(wrong.code).toBe(2);
+      expect(wrong.err).not.toMatch(/\n\s+at /);
+    }
+  });
+});
