@@ -113,11 +113,18 @@ module.exports = {
       to: { path: '^packages/', pathNot: ['^packages/$1/', ...everyEntry] },
     },
     {
-      name: 'examples-and-bench-use-entries',
+      name: 'examples-use-entries',
       comment: 'An example shows what an embedder can write: imports by name only.',
       severity: 'error',
-      from: { path: '^(examples|bench)/' },
+      from: { path: '^examples/' },
       to: { path: '^packages/', pathNot: everyEntry },
+    },
+    {
+      name: 'bench-uses-entries',
+      comment: 'A benchmark measures what an embedder gets; only the networks of checks are shared.',
+      severity: 'error',
+      from: { path: '^bench/' },
+      to: { path: '^packages/', pathNot: [...everyEntry, '^packages/checks/src/'] },
     },
     {
       name: 'house-carries-no-reader',

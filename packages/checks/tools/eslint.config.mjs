@@ -30,6 +30,16 @@ export default tseslint.config(
       'prefer-const': 'error',
       'object-shorthand': 'error',
       eqeqeq: 'error',
+      'use-isnan': 'error',
+      'no-self-compare': 'error',
+      'no-loss-of-precision': 'error',
+      'no-cond-assign': 'error',
+      'no-constant-condition': 'error',
+      'no-control-regex': 'error',
+      'no-useless-escape': 'error',
+      'no-unsafe-finally': 'error',
+      'no-sparse-arrays': 'error',
+      'no-irregular-whitespace': 'error',
       // More than two arguments belong in one options object; a third is left to inner loops.
       'max-params': ['error', { max: 3 }],
       'no-restricted-syntax': [

@@ -67,12 +67,10 @@ export async function packDependencies(root, into) {
 }
 
 /**
- * The package.json of a folder.
- *
  * @param {string} folder - a package
- * @returns {Manifest} its contents
+ * @returns {Manifest} its package.json
  */
-export function readManifest(folder) {
+function readManifest(folder) {
   return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
 }
 

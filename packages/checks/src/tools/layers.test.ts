@@ -61,7 +61,7 @@ const planted = [
     what: 'an example that reaches into a package',
     path: 'examples/reach.ts',
     text: "import '../packages/airflow/src/internal/hidden.js';",
-    rule: 'examples-and-bench-use-entries',
+    rule: 'examples-use-entries',
   },
   {
     what: 'files that import each other',
