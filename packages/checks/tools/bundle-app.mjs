@@ -44,9 +44,9 @@ export async function bundleApp(folder, entry) {
  * Runs a bundle with the globals that browsers and Node share, and none of Node's own.
  *
  * @param {string} code - a classic script
- * @returns {unknown} what it left in `evendraftReport`
+ * @returns {Promise<string>} the text that it left, or promised, in `evendraftReport`
  */
-export function runBundleWithoutNode(code) {
+export async function runBundleWithoutNode(code) {
   const globals = {
     TextEncoder,
     TextDecoder,
@@ -62,5 +62,5 @@ export function runBundleWithoutNode(code) {
   };
   const context = vm.createContext(globals);
   vm.runInContext(code, context, { timeout: 60_000, filename: 'bundle.js' });
-  return vm.runInContext('globalThis.evendraftReport', context);
+  return String(await vm.runInContext('globalThis.evendraftReport', context));
 }

@@ -121,7 +121,8 @@ module.exports = {
     },
     {
       name: 'bench-uses-entries',
-      comment: 'A benchmark measures what an embedder gets; only the networks of checks are shared.',
+      comment:
+        'A benchmark measures what an embedder gets; only the networks of checks are shared.',
       severity: 'error',
       from: { path: '^bench/' },
       to: { path: '^packages/', pathNot: [...everyEntry, '^packages/checks/src/'] },

@@ -8,7 +8,7 @@ const pageTimeoutMs = 60_000;
  * @typedef {object} BrowserRun
  * @property {string} browser - the browser's program
  * @property {string} profileFolder - an empty folder that the browser may fill
- * @property {string} code - a classic script that leaves a text in `evendraftReport`
+ * @property {string} code - a classic script that leaves a text, or a promise of one, in `evendraftReport`
  */
 
 /**
@@ -94,7 +94,9 @@ function page(code) {
 ${code.replaceAll('</script', '<\\/script')}
 </script>
 <script>
-fetch('/', { method: 'POST', body: String(globalThis.evendraftReport) });
+Promise.resolve(globalThis.evendraftReport).then((report) =>
+  fetch('/', { method: 'POST', body: String(report) }),
+);
 </script>
 `;
 }

@@ -1,5 +1,5 @@
 // What an embedder writes. It is run from the packed tarballs: in Node, in a bundle, in a browser.
-import { assess, readHouse, renderText } from 'evendraft';
+import { assess, formatIssue, houseIssues, readHouse, renderTerminal } from 'evendraft';
 
 const houseFile = `
 evendraft: 1
@@ -13,9 +13,9 @@ appliances:
   water heater: { vent: natural draft, input: 40 kBtu/h }
 `;
 
-/** @returns {string} the report of the house, as text */
-export function assessHouse() {
+/** @returns {Promise<string>} the report of the house, as text */
+export async function assessHouse() {
   const read = readHouse(houseFile, { file: 'packed-row.yaml' });
-  if (!read.ok) throw new Error(JSON.stringify(read.issues));
-  return renderText(assess(read.house));
+  if (!read.ok) throw new Error(read.issues.map((issue) => formatIssue(issue, houseIssues)).join());
+  return renderTerminal(await assess(read.house), { system: 'us', width: 80, color: false });
 }

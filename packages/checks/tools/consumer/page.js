@@ -1,7 +1,5 @@
 import { assessHouse } from './assess-house.js';
 
-try {
-  globalThis.evendraftReport = assessHouse();
-} catch (error) {
-  globalThis.evendraftReport = `failed: ${error instanceof Error ? error.stack : String(error)}`;
-}
+globalThis.evendraftReport = assessHouse().catch(
+  (error) => `failed: ${error instanceof Error ? error.stack : String(error)}`,
+);

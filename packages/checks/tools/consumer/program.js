@@ -1,3 +1,3 @@
 import { assessHouse } from './assess-house.js';
 
-console.log(assessHouse());
+console.log(await assessHouse());

@@ -170,7 +170,7 @@ function appChecks(app) {
       title: 'a bundle runs without anything of Node and says the same as in Node',
       async problem() {
         const { code } = await bundleApp(app, 'page.js');
-        return differenceFromNode(app, String(runBundleWithoutNode(code)));
+        return differenceFromNode(app, await runBundleWithoutNode(code));
       },
     },
     {
