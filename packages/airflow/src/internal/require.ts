@@ -1,7 +1,7 @@
 import { AirflowArgumentError } from '../airflow-argument-error.js';
 
 /** Kelvin at 0 °C. */
-export const kelvinAtZeroCelsius = 273.15;
+const kelvinAtZeroCelsius = 273.15;
 
 /**
  * Returns the absolute temperature, refusing what lies at or below absolute zero.

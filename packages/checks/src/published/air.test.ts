@@ -1,7 +1,7 @@
 import { airAt, standardPressure } from '@evendraft/airflow';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { publishedCases } from './published-cases.js';
 
 const conditions = { temperatureC: z.number(), relativeHumidity: z.number().exactOptional() };

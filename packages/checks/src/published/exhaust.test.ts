@@ -7,7 +7,7 @@ import {
 import { convert } from '@evendraft/units';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { publishedCases } from './published-cases.js';
 import { solvedNetwork } from './solved-network.js';
 

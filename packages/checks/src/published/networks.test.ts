@@ -1,7 +1,7 @@
 import { windPressure, type FlowLawDescription } from '@evendraft/airflow';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { publishedCases } from './published-cases.js';
 import { solvedNetwork } from './solved-network.js';
 

@@ -1,7 +1,7 @@
 import { airAt, stackPressure } from '@evendraft/airflow';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { publishedCases } from './published-cases.js';
 
 const place = z.strictObject({ temperatureC: z.number(), pressurePa: z.number() });

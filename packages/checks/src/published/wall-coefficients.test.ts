@@ -1,7 +1,7 @@
 import { wallPressureCoefficient } from '@evendraft/airflow';
 import { expect, test } from 'vitest';
 import * as z from 'zod';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { publishedCases } from './published-cases.js';
 
 const input = z.strictObject({ sideRatio: z.number(), incidencesDeg: z.array(z.number()) });

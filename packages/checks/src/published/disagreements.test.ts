@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { disagreements } from './deviations.js';
+import { disagreements } from './disagreements.js';
 import { expectedValues } from './expected-values.js';
 
 const tolerances = {
