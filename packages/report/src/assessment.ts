@@ -1,4 +1,12 @@
-import type { Appliance, Assumption, Device, House, Weather, Zone } from '@evendraft/house';
+import type {
+  Appliance,
+  Assumption,
+  Device,
+  House,
+  TestPreparation,
+  Weather,
+  Zone,
+} from '@evendraft/house';
 import type { Finding } from '@evendraft/rules';
 import type { WorstCaseStudy } from '@evendraft/studies';
 
@@ -28,6 +36,11 @@ export interface HouseSummary extends Pick<
   'name' | 'floorAreaM2' | 'volumeM3' | 'digest' | 'altitudeM'
 > {
   readonly airtightness: House['airtightness'];
+  /** How each opening, device and damper stood during the airtightness test; absent where not told. */
+  readonly testPreparation?: readonly {
+    readonly item: string;
+    readonly duringTest: TestPreparation;
+  }[];
   readonly zones: readonly Pick<Zone, 'id' | 'kind'>[];
   readonly devices: readonly Pick<Device, 'id' | 'kind' | 'direction' | 'zone'>[];
   readonly appliances: readonly Pick<Appliance, 'id' | 'kind' | 'vent' | 'zone'>[];

@@ -1,7 +1,7 @@
 /** Characters that could move the cursor, switch colours or turn the direction of what follows. */
-const commands =
-  /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff\ufff9-\ufffb]/gu;
-const lineEnds = /[\s\u0085\u2028\u2029]+/gu;
+const commands = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff\ufff9-\ufffb]/gu;
+/** A no-break space stays, because it means something. */
+const whiteSpace = /(?:[^\S\u00a0]|\u0085)+/gu;
 const loneSurrogates = /\p{Surrogate}/gu;
 
 /**
@@ -16,7 +16,7 @@ const loneSurrogates = /\p{Surrogate}/gu;
  */
 export function plainText(text: string): string {
   return text
-    .replace(lineEnds, ' ')
+    .replace(whiteSpace, ' ')
     .replace(loneSurrogates, '\ufffd')
     .replace(commands, '\ufffd')
     .trim();

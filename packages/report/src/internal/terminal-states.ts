@@ -5,6 +5,7 @@ import type { NumberPrinter } from './number-printer.js';
 import { conditionWords } from './situation-words.js';
 import type { TerminalSection } from './terminal-findings.js';
 import { narrowestTable, type TextColumn } from './text-table.js';
+import { glue } from './wrap-text.js';
 import { zonesThatMatter } from './zones-that-matter.js';
 
 /**
@@ -75,7 +76,7 @@ function listState({ state, index, zones, section }: StateRow): void {
   page.paragraph(
     zones
       .filter((zone) => pressures.has(zone))
-      .map((zone) => `${zone} ${pressures.get(zone) ?? ''}`)
+      .map((zone) => zone + glue + (pressures.get(zone) ?? ''))
       .join(', '),
     4,
   );

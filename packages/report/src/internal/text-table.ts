@@ -1,13 +1,13 @@
 import { displayWidth } from './display-width.js';
 import { plainText } from './plain-text.js';
-import { wrapText } from './wrap-text.js';
+import { glue, wrapText } from './wrap-text.js';
 
 /** One column of a table in a terminal. */
 export interface TextColumn {
   readonly header: string;
   /** Numbers stand on the right. */
   readonly align?: 'left' | 'right';
-  /** A column that may be narrowed to this many columns, its cells then wrap [-]. */
+  /** The column may be narrowed down to this, its words then wrap; absent: never narrowed [-]. */
   readonly minimum?: number;
   /** Dresses a finished cell, e.g. in colour; what it adds must take no room. */
   readonly dress?: (padded: string, cell: string) => string;
@@ -35,12 +35,18 @@ const gap = '  ';
 /**
  * Aligned columns with a header, no line wider than asked.
  *
+ * Cells on the right are numbers and are never cut. Where the columns cannot stand side by side,
+ * each row becomes a paragraph that names them.
+ *
  * @param input - columns, rows and width
  * @returns lines of the header and of each row; a row takes several where a cell wraps
  */
 export function textTable(input: TextTableInput): TextTable {
   const { columns, width, dressHeader = same } = input;
   const rows = input.rows.map((row) => columns.map((_, index) => plainText(row[index] ?? '')));
+  if (narrowestTable(columns, rows) > width) {
+    return { header: [], rows: rows.map((cells) => asParagraph({ columns, cells, width })) };
+  }
   const headers = columns.map((column) => plainText(column.header));
   const widths = columnWidths({ columns, rows, width });
   return {
@@ -60,9 +66,19 @@ export function narrowestTable(
   columns: readonly TextColumn[],
   rows: readonly (readonly string[])[],
 ): number {
-  const natural = naturalWidths(columns, rows);
-  const least = natural.map((width, index) => Math.min(width, columns[index]?.minimum ?? width));
-  return sum(least) + gap.length * (columns.length - 1);
+  return sum(leastWidths(columns, rows)) + gap.length * (columns.length - 1);
+}
+
+function asParagraph(input: {
+  readonly columns: readonly TextColumn[];
+  readonly cells: readonly string[];
+  readonly width: number;
+}): readonly string[] {
+  const named = input.columns.flatMap(({ header, align }, index) => {
+    const cell = input.cells[index] ?? '';
+    return cell === '' ? [] : [`${plainText(header)}:${align === 'right' ? glue : ' '}${cell}`];
+  });
+  return wrapText(named.join('; '), { width: input.width, rest: '  ' });
 }
 
 function naturalWidths(
@@ -70,13 +86,32 @@ function naturalWidths(
   rows: readonly (readonly string[])[],
 ): number[] {
   return columns.map((column, index) =>
-    Math.max(
-      displayWidth(column.header),
-      ...rows.map((row) => displayWidth(plainText(row[index] ?? ''))),
-    ),
+    Math.max(displayWidth(plainText(column.header)), widestCell(rows, index)),
   );
 }
 
+/** A column on the right may wrap its header, never a number. */
+function leastWidths(
+  columns: readonly TextColumn[],
+  rows: readonly (readonly string[])[],
+): readonly number[] {
+  const natural = naturalWidths(columns, rows);
+  return columns.map(({ align, minimum }, index) => {
+    const whole = natural[index] ?? 0;
+    if (minimum === undefined) return whole;
+    const uncut = align === 'right' ? Math.max(minimum, widestCell(rows, index)) : minimum;
+    return Math.min(whole, uncut);
+  });
+}
+
+function widestCell(rows: readonly (readonly string[])[], index: number): number {
+  return rows.reduce(
+    (widest, row) => Math.max(widest, displayWidth(plainText(row[index] ?? ''))),
+    0,
+  );
+}
+
+/** The widest column that may still give way is narrowed first, one step at a time. */
 function columnWidths(input: {
   readonly columns: readonly TextColumn[];
   readonly rows: readonly (readonly string[])[];
@@ -85,18 +120,11 @@ function columnWidths(input: {
   const { columns, rows } = input;
   const room = input.width - gap.length * (columns.length - 1);
   const widths = naturalWidths(columns, rows);
-  const least = columns.map((column, index) => column.minimum ?? widths[index] ?? 0);
-  // The widest column that may still shrink gives way first, one step at a time: columns are few.
-  for (const floor of [least, columns.map(() => 2)]) {
-    while (sum(widths) > room) {
-      let widest = -1;
-      widths.forEach((each, index) => {
-        const free = each > (floor[index] ?? 0);
-        if (free && (widest < 0 || each > (widths[widest] ?? 0))) widest = index;
-      });
-      if (widest < 0) break;
-      widths[widest] = (widths[widest] ?? 0) - 1;
-    }
+  const least = leastWidths(columns, rows);
+  while (sum(widths) > room) {
+    const free = widths.map((each, index) => (each > (least[index] ?? 0) ? each : 0));
+    const widest = free.indexOf(Math.max(...free));
+    widths[widest] = (widths[widest] ?? 0) - 1;
   }
   return widths;
 }

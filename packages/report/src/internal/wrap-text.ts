@@ -11,6 +11,12 @@ export interface WrapOptions {
   readonly rest?: string;
 }
 
+/** A space at which no line ends. Lines have plain spaces in its place. */
+export const glue = '\u00a0';
+
+/** A number stays on the line of its unit. */
+const beforeUnit = /(?<=\d) (?=(?:Pa|cfm|L\/s|°F|°C|mph|m\/s)(?![\p{L}\d]))/gu;
+
 /**
  * Breaks a text between words into lines of at most a width; a word longer than a line is cut.
  *
@@ -25,35 +31,42 @@ export function wrapText(text: string, options: WrapOptions): readonly string[] 
   const { width, first = '', rest = '' } = options;
   const lines: string[] = [];
   let line = '';
-  const room = (): number => width - displayWidth(lines.length === 0 ? first : rest);
+  let used = 0;
+  const indent = (): string => (lines.length === 0 ? first : rest);
   const finish = (): void => {
-    lines.push((lines.length === 0 ? first : rest) + line);
+    lines.push((indent() + line).replaceAll(glue, ' ').trimEnd());
     line = '';
+    used = 0;
   };
-  for (const word of plainText(text).split(' ')) {
-    let left = word;
-    if (line !== '' && displayWidth(line) + 1 + displayWidth(left) <= room()) {
-      line += ` ${left}`;
-      continue;
-    }
-    if (line !== '') finish();
-    while (displayWidth(left) > room()) {
-      line = fittingStart(left, room());
-      left = left.slice(line.length);
+  for (const word of wordsOf(text, width - Math.max(displayWidth(first), displayWidth(rest)))) {
+    const needed = displayWidth(word);
+    if (line !== '') {
+      if (used + 1 + needed <= width - displayWidth(indent())) {
+        line += ` ${word}`;
+        used += 1 + needed;
+        continue;
+      }
       finish();
     }
-    line = left;
+    if (needed <= width - displayWidth(indent())) {
+      line = word;
+      used = needed;
+      continue;
+    }
+    // Each line takes at least one character, so that cutting ends whatever the width.
+    for (const grapheme of graphemesOf(word)) {
+      const step = displayWidth(grapheme);
+      if (line !== '' && used + step > width - displayWidth(indent())) finish();
+      line += grapheme;
+      used += step;
+    }
   }
   if (line !== '' || lines.length === 0) finish();
-  return lines.map((each) => each.trimEnd());
+  return lines;
 }
 
-/** The longest start of a word that fits, and at least one character, so that cutting ends. */
-function fittingStart(word: string, room: number): string {
-  let start = '';
-  for (const grapheme of graphemesOf(word)) {
-    if (start !== '' && displayWidth(start + grapheme) > room) break;
-    start += grapheme;
-  }
-  return start;
+/** What may not be torn; where glued words are longer than a line, each is one of its own. */
+function wordsOf(text: string, room: number): readonly string[] {
+  const words = plainText(text).replace(beforeUnit, glue).split(' ');
+  return words.flatMap((word) => (displayWidth(word) > room ? word.split(glue) : [word]));
 }

@@ -1,0 +1,88 @@
+import * as z from 'zod';
+import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
+
+const weatherSchema = z.strictObject({
+  name: text,
+  origin: text,
+  outdoorTemperatureC: z.number().meta({ unit: 'C' }),
+  windSpeedMPerS: z.number().meta({ unit: 'm/s' }),
+  windFromDeg: z.number().meta({ unit: 'deg' }),
+});
+
+const airtightnessSchema = z.strictObject({
+  origin: text,
+  exponent: z.number().meta({ unit: '-' }),
+  cases: z.array(
+    z.strictObject({
+      name: z.enum(['tested', 'tight end', 'loose end', 'planned']),
+      volumeFlowM3PerS,
+      pressurePa,
+    }),
+  ),
+  guarded: z.boolean(),
+  direction: z.enum(['depressurized', 'pressurized', 'both', 'not stated']),
+});
+
+/** What a report repeats of the house itself. */
+export const houseSummarySchema = z.strictObject({
+  name: text,
+  floorAreaM2: z.number().meta({ unit: 'm2' }),
+  volumeM3: z.number().meta({ unit: 'm3' }),
+  altitudeM: z.number().meta({ unit: 'm' }),
+  digest: text,
+  airtightness: airtightnessSchema,
+  testPreparation: z.exactOptional(
+    z.array(z.strictObject({ item: text, duringTest: z.enum(['sealed', 'closed', 'open']) })),
+  ),
+  zones: z.array(
+    z.strictObject({
+      id: text,
+      kind: z.enum(['living', 'basement', 'closet', 'attic', 'garage', 'crawl space', 'shaft']),
+    }),
+  ),
+  devices: z.array(
+    z.strictObject({
+      id: text,
+      kind: z.enum([
+        'hood',
+        'downdraft',
+        'dryer',
+        'condensing dryer',
+        'bath fan',
+        'central vacuum',
+        'exhaust fan',
+        'supply fan',
+      ]),
+      direction: z.enum(['exhaust', 'supply']),
+      zone: text,
+    }),
+  ),
+  appliances: z.array(
+    z.strictObject({
+      id: text,
+      kind: z.enum([
+        'water heater',
+        'furnace',
+        'boiler',
+        'fireplace',
+        'wood stove',
+        'room heater',
+        'decorative gas appliance',
+      ]),
+      vent: z.enum([
+        'natural draft',
+        'fan assisted',
+        'induced draft',
+        'power vented',
+        'direct vent',
+        'sealed combustion',
+        'open hearth',
+        'closed stove',
+        'unvented',
+        'electric',
+      ]),
+      zone: text,
+    }),
+  ),
+  weathers: z.array(weatherSchema),
+});

@@ -1,0 +1,25 @@
+import * as z from 'zod';
+
+/** Any text. */
+export const text = z.string();
+
+/** Where a number comes from and how sure that is. */
+export const sourceSchema = z.strictObject({
+  document: text,
+  edition: z.exactOptional(text),
+  section: z.exactOptional(text),
+  status: z.enum([
+    'found',
+    'found second-hand',
+    'memory',
+    'our choice',
+    'derived',
+    'common practice, no source',
+  ]),
+});
+
+/** A pressure against outdoors or a change of it; negative is depressurized [Pa]. */
+export const pressurePa = z.number().meta({ unit: 'Pa' });
+
+/** A volume flow [m³/s]. */
+export const volumeFlowM3PerS = z.number().meta({ unit: 'm3/s' });

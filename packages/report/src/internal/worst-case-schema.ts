@@ -1,0 +1,83 @@
+import * as z from 'zod';
+import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
+
+const count = z.int().min(0);
+
+const situation = {
+  state: z.strictObject({
+    running: z.record(text, text),
+    doors: z.record(text, z.enum(['open', 'shut'])),
+  }),
+  label: text,
+  weather: text,
+  airtightness: text,
+};
+
+const balanceSchema = z.strictObject({
+  status: z.literal('solved'),
+  ...situation,
+  zones: z.array(z.strictObject({ zone: text, pressurePa, changeFromBaselinePa: pressurePa })),
+  devices: z.array(
+    z.strictObject({
+      device: text,
+      speed: text,
+      ratedFlowM3PerS: volumeFlowM3PerS,
+      deliveredFlowM3PerS: volumeFlowM3PerS,
+      interlocked: z.boolean(),
+    }),
+  ),
+  makeUp: z.array(
+    z.strictObject({
+      opening: text,
+      damper: z.enum(['open', 'closed']),
+      flowM3PerS: volumeFlowM3PerS,
+    }),
+  ),
+  proof: z.strictObject({
+    iterations: count,
+    largestRelativeResidual: z.number().meta({ unit: '-' }),
+    enclosureRadiusPa: z.exactOptional(pressurePa),
+    unique: z.boolean(),
+    worstZone: z.exactOptional(text),
+    worstLink: z.exactOptional(text),
+    regularisationPa: pressurePa,
+  }),
+});
+
+const unsolvedSchema = z.strictObject({
+  status: z.literal('not solved'),
+  ...situation,
+  reason: text,
+  concerns: z.array(text),
+  hint: text,
+});
+
+const extreme = z.strictObject({
+  ...situation,
+  pressurePa,
+  changeFromBaselinePa: pressurePa,
+  baselinePa: pressurePa,
+});
+
+/** All states in all weathers at all airtightness cases. */
+export const worstCaseSchema = z.strictObject({
+  question: z.literal('worst case'),
+  situations: z.array(balanceSchema),
+  unsolved: z.array(unsolvedSchema),
+  zones: z.array(z.strictObject({ zone: text, lowest: extreme, largestFall: extreme })),
+  appliances: z.array(
+    z.strictObject({ appliance: text, zone: text, lowest: extreme, largestFall: extreme }),
+  ),
+  counts: z.strictObject({
+    states: count,
+    weathers: count,
+    airtightnessCases: count,
+    solves: count,
+  }),
+  proof: z.strictObject({
+    largestRelativeResidual: z.number().meta({ unit: '-' }),
+    largestEnclosureRadiusPa: pressurePa.nullable(),
+    notEnclosed: count,
+    mostIterations: count,
+  }),
+});
