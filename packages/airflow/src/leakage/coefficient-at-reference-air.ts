@@ -28,7 +28,7 @@ export interface MeasuredCoefficient {
  *   coefficientM3PerSPaN: 0.05,
  *   exponent: 0.65,
  *   air: airAt({ temperatureC: -10, altitudeM: 0 }),
- * }); // => 0.05063
+ * }); // => 0.05062
  */
 export function coefficientAtReferenceAir(measured: MeasuredCoefficient): number {
   const { coefficientM3PerSPaN, exponent, air } = measured;
