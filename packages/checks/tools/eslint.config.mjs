@@ -35,7 +35,6 @@ export default tseslint.config(
       'no-loss-of-precision': 'error',
       'no-cond-assign': 'error',
       'no-constant-condition': 'error',
-      'no-control-regex': 'error',
       'no-useless-escape': 'error',
       'no-unsafe-finally': 'error',
       'no-sparse-arrays': 'error',
