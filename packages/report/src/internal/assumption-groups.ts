@@ -13,15 +13,16 @@ export interface AssumptionGroup {
 }
 
 /**
- * What moves the answer most, first. Judged from the wording: flow exponent, a fan's shut-off
- * pressure and curve, how the leakage is spread, weather, heights and temperatures; then the rest.
+ * What moves the answer most, first. Judged from the wording: the envelope's flow exponent, a fan's
+ * shut-off and rating pressure, where the leakage lies, weather, heights and temperatures; then the
+ * rest. A closed damper is small beside the envelope, whatever its words.
  */
 const influence: readonly RegExp[] = [
-  /exponent/iu,
-  /shut-?off|fan curve|rating/iu,
-  /leak/iu,
+  /exponent(?!.*damper)/iu,
+  /shut-?off pressure|rating pressure|fan curve/iu,
+  /^(?!.*damper).*leak/iu,
   /weather|wind|outdoor/iu,
-  /height|temperature|stack/iu,
+  /height|storey|temperature/iu,
 ];
 
 /**
@@ -56,8 +57,7 @@ export function assumptionGroups(
   return [...groups.values()].map(({ group }) => group).sort((a, b) => rank(a) - rank(b));
 }
 
-function rank({ what, origins }: AssumptionGroup): number {
-  const words = `${what} ${origins[0] ?? ''}`;
-  const index = influence.findIndex((pattern) => pattern.test(words));
+function rank({ what }: AssumptionGroup): number {
+  const index = influence.findIndex((pattern) => pattern.test(what));
   return index < 0 ? influence.length : index;
 }

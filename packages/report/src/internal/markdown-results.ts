@@ -119,7 +119,7 @@ function devices({ page, assessment, printer }: MarkdownSection): void {
       printer.flow(device.ratedFlowM3PerS),
       printer.flow(device.deliveredFlowM3PerS),
       shareOfRating(device),
-      device.interlocked ? 'interlock' : 'hand',
+      device.interlocked ? 'by interlock' : '',
     ]),
   );
   if (rows.length === 0) return;
@@ -133,7 +133,7 @@ function devices({ page, assessment, printer }: MarkdownSection): void {
       right('Rated'),
       right('Delivered'),
       right('Share'),
-      { header: 'Started by' },
+      { header: 'Started' },
     ],
     rows,
   );

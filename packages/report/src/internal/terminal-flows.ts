@@ -12,6 +12,7 @@ export function terminalFlows(section: TerminalSection): void {
   const { page, assessment, printer } = section;
   const worst = assessment.worstCase.situations[0];
   if (worst === undefined || worst.devices.length + worst.makeUp.length === 0) return;
+  const interlocked = worst.devices.some((device) => device.interlocked);
   page.heading('Air moved in the worst situation');
   page.paragraph(`With ${situationWords(worst, assessment)}.`);
   if (worst.devices.length > 0) {
@@ -23,7 +24,7 @@ export function terminalFlows(section: TerminalSection): void {
         { header: 'Rated', align: 'right' },
         { header: 'Delivered', align: 'right' },
         { header: 'Share', align: 'right' },
-        { header: 'Started by', minimum: 6 },
+        ...(interlocked ? [{ header: 'Started', minimum: 9 }] : []),
       ],
       worst.devices.map((device) => [
         device.device,
@@ -31,7 +32,7 @@ export function terminalFlows(section: TerminalSection): void {
         printer.flow(device.ratedFlowM3PerS),
         printer.flow(device.deliveredFlowM3PerS),
         shareOfRating(device),
-        device.interlocked ? 'interlock' : 'hand',
+        device.interlocked ? 'by interlock' : '',
       ]),
     );
   }
