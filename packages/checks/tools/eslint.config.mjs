@@ -64,12 +64,7 @@ export default tseslint.config(
     extends: [...tseslint.configs.strict],
     languageOptions: {
       parserOptions: {
-        project: [
-          'packages/tsconfig.tests.json',
-          'packages/checks/tools/tsconfig.json',
-          'examples/tsconfig.json',
-          'bench/tsconfig.json',
-        ],
+        project: ['packages/checks/tools/tsconfig.lint.json'],
         tsconfigRootDir: root,
       },
     },
