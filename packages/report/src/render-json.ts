@@ -27,84 +27,66 @@ const topKeys: readonly (keyof Assessment)[] = [
  *   anything else that JSON cannot say
  */
 export function renderJson(assessment: Assessment): string {
-  const written = writeObject(assessment, {
-    path: 'assessment',
-    indent: '',
-    order: topKeys,
-    parents: new Set(),
-  });
-  return `${written}\n`;
+  const walk: Walk = { path: ['assessment'], parents: new Set() };
+  return `${JSON.stringify(ordered(assessment, walk, topKeys), null, 2)}\n`;
 }
 
-interface Place {
-  readonly path: string;
-  readonly indent: string;
-  readonly order?: readonly string[];
-  readonly parents: ReadonlySet<unknown>;
+/** Where the writer is, and in what. */
+interface Walk {
+  readonly path: string[];
+  readonly parents: Set<object>;
 }
 
-function write(value: unknown, place: Place): string {
+/** The same data with its keys in order; throws for what JSON would drop or change. */
+function ordered(value: unknown, walk: Walk, first: readonly string[] = []): unknown {
   switch (typeof value) {
     case 'string':
     case 'boolean':
-      return JSON.stringify(value);
+      return value;
     case 'number':
-      if (!Number.isFinite(value)) {
-        throw new ReportError('report.not-finite', `${place.path} is ${value}.`);
-      }
-      return JSON.stringify(value);
+      if (Number.isFinite(value)) return value;
+      throw new ReportError('report.not-finite', `${walk.path.join('')} is ${value}.`);
     case 'object':
-      if (value === null) return 'null';
-      return Array.isArray(value) ? writeArray(value, place) : writeObject(value, place);
+      return value === null ? null : orderedInside(value, walk, first);
     default:
-      throw notPlain(place, typeof value);
+      throw notPlain(walk, typeof value);
   }
 }
 
-function writeArray(values: readonly unknown[], place: Place): string {
-  const inside = placeInside(values, place);
-  const parts = Array.from(values, (value, index) =>
-    write(value, { ...inside, path: `${place.path}[${index}]` }),
-  );
-  return enclose(parts, place, '[]');
+function orderedInside(value: object, walk: Walk, first: readonly string[]): object {
+  if (walk.parents.has(value)) throw notPlain(walk, 'inside itself');
+  walk.parents.add(value);
+  const result = Array.isArray(value)
+    ? Array.from(value, (each: unknown, index) => step(`[${index}]`, each, walk))
+    : orderedObject(value, walk, first);
+  walk.parents.delete(value);
+  return result;
 }
 
-function writeObject(value: object, place: Place): string {
+function orderedObject(value: object, walk: Walk, first: readonly string[]): object {
   const prototype: unknown = Object.getPrototypeOf(value);
   if (prototype !== Object.prototype && prototype !== null) {
-    throw notPlain(place, 'an instance of a class');
+    throw notPlain(walk, 'an instance of a class');
   }
-  const inside = placeInside(value, place);
-  const order = place.order ?? [];
-  const entries = Object.entries(value).sort(([a], [b]) => compareKeys(a, b, order));
-  const parts = entries.map(([key, each]) => {
-    const written = write(each, { ...inside, path: `${place.path}.${key}` });
-    return `${JSON.stringify(key)}: ${written}`;
-  });
-  return enclose(parts, place, '{}');
+  // Without a prototype, so that a device called __proto__ is a key like any other.
+  const result = Object.create(null) as Record<string, unknown>;
+  // The plain sort is by UTF-16 code units, alike in every locale.
+  const sorted = Object.keys(value).sort();
+  const keys = first.length === 0 ? sorted : [...new Set([...first, ...sorted])];
+  for (const key of keys) {
+    if (!Object.hasOwn(value, key)) continue;
+    result[key] = step(`.${key}`, (value as Record<string, unknown>)[key], walk);
+  }
+  return result;
 }
 
-function placeInside(parent: object, place: Place): Omit<Place, 'path'> {
-  if (place.parents.has(parent)) throw notPlain(place, 'inside itself');
-  return { indent: `${place.indent}  `, parents: new Set([...place.parents, parent]) };
+function step(name: string, value: unknown, walk: Walk): unknown {
+  walk.path.push(name);
+  const result = ordered(value, walk);
+  walk.path.pop();
+  return result;
 }
 
-function enclose(parts: readonly string[], { indent }: Place, brackets: string): string {
-  if (parts.length === 0) return brackets;
-  const [open, close] = brackets;
-  return `${open}\n${parts.map((part) => `${indent}  ${part}`).join(',\n')}\n${indent}${close}`;
-}
-
-/** Keys of the given order first and in it; the rest by UTF-16 code units, alike in every locale. */
-function compareKeys(a: string, b: string, order: readonly string[]): number {
-  const [first, second] = [a, b].map((key) => {
-    const index = order.indexOf(key);
-    return index < 0 ? order.length : index;
-  }) as [number, number];
-  if (first !== second) return first - second;
-  return a < b ? -1 : 1;
-}
-
-function notPlain({ path }: Place, found: string): ReportError {
-  return new ReportError('report.not-plain-data', `${path} is ${found}; JSON cannot say that.`);
+function notPlain({ path }: Walk, found: string): ReportError {
+  return new ReportError('report.not-plain-data', `${path.join('')} is ${found}, no plain data.`);
 }
