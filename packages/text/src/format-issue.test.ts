@@ -62,8 +62,8 @@ describe('formatIssue', () => {
   });
 
   it('lets no text steer the terminal', () => {
-    const attack: Issue = { ...issue, path: ['\u001b[2J'], parameters: { found: 'a\nb\u202e' } };
-    expect(formatIssue(attack, catalogue)).toContain('\\u001b[2J: found "a\\u000ab\\u202e"');
+    const attack: Issue = { ...issue, path: ['\u001b(0'], parameters: { found: 'a\nb\u202e' } };
+    expect(formatIssue(attack, catalogue)).toContain('\\u001b(0: found "a\\u000ab\\u202e"');
   });
 });
 

@@ -47,7 +47,7 @@ function unknownCode({ code, parameters }: Issue): string {
 /** Control characters, line separators and marks that reverse the direction of writing, made visible. */
 function withoutControls(text: string): string {
   return text.replace(
-    /[\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069\ufeff]/g,
+    /[\p{Cc}\u2028-\u202e\u2066-\u2069\ufeff]/gu,
     (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
   );
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { formatIssue } from './format-issue.js';
+import type { IssuePath } from './issue.js';
 import { readDocument, type ReadDocumentResult } from './read-document.js';
 import type { TextDocument } from './text-document.js';
 import type { TextIssueCode } from './text-issue-code.js';
@@ -9,7 +10,7 @@ import { textIssues } from './text-issues.js';
 const kibibyte = 1024;
 
 /** Code, text, line and column where a person should look, and path if there is one. */
-type Case = readonly [TextIssueCode, string | Uint8Array, string, readonly (string | number)[]?];
+type Case = readonly [TextIssueCode, string | Uint8Array, string, IssuePath?];
 
 const yamlCases: readonly Case[] = [
   ['text.too-large', 'a'.repeat(kibibyte * kibibyte + 1), '1:1'],
@@ -222,7 +223,7 @@ describe('readDocument reads', () => {
     'sealed: yes',
     'on: true',
     'none:',
-    'note: |',
+    'note: |-',
     '  two',
     '  lines',
   ].join('\n');

@@ -35,7 +35,7 @@ export type ReadDocumentResult =
  * @param source - the text, or the bytes of a UTF-8 file
  * @param options - the file's name, and format and ceilings where the usual ones do not fit
  * @returns the document, or the issues (codes in `textIssues`); never throws on any text
- * @throws TextArgumentError `text.invalid-limit` if a ceiling is not a positive number
+ * @throws TextArgumentError `text.invalid-limit` if a ceiling is not positive, or `maxDepth` is over 200
  *
  * @example
  * const result = readDocument('hood: { high: 900 cfm }', { file: 'house.yaml' });
@@ -93,12 +93,13 @@ function bareValue({
 
 function checkedLimits(limits: TextLimits): TextLimits {
   for (const [name, limit] of Object.entries(limits)) {
-    if (!(limit > 0)) {
-      throw new TextArgumentError(
-        'text.invalid-limit',
-        `${name} is ${limit} and must be positive.`,
-      );
+    const most = name === 'maxDepth' ? maxDepthAllowed : Number.POSITIVE_INFINITY;
+    if (!(limit > 0) || limit > most) {
+      throw new TextArgumentError('text.invalid-limit', `${name} cannot be ${limit}.`);
     }
   }
   return limits;
 }
+
+/** Beyond this the call stack, which differs between machines, would be the ceiling. */
+const maxDepthAllowed = 200;

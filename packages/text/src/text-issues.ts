@@ -33,7 +33,7 @@ const words: Readonly<Record<TextIssueCode, Words>> = {
     remedy: 'Remove the character; if there are many, the file is not a text file.',
   },
   'text.more-issues': {
-    message: ({ count }) => `${number(count)} more issues follow from here on`,
+    message: ({ count }) => `at least ${number(count)} more issues follow from here on`,
     remedy: 'Mend the issues that are listed and read the file again.',
   },
   'text.empty': {
@@ -145,11 +145,8 @@ const words: Readonly<Record<TextIssueCode, Words>> = {
     remedy: 'Align keys of the same map; indent what belongs to a key further than the key.',
   },
   'text.unclosed': {
-    message: ({ opened, line }) =>
-      line === undefined
-        ? `${text(opened)} is not closed`
-        : `${text(opened)} from line ${text(line)} is not closed`,
-    hint: ({ expected }) => `Write ${text(expected)} where it ends.`,
+    message: ({ opened }) => `the opening ${text(opened)} is not closed`,
+    hint: ({ expected }) => `Write the closing ${text(expected)} where it ends.`,
     remedy:
       'Close every quote, bracket and brace; a closing one stands further right than its key.',
   },
@@ -208,7 +205,8 @@ const words: Readonly<Record<TextIssueCode, Words>> = {
     remedy: 'JSON has commas only between items.',
   },
   'text.json-quotes': {
-    message: ({ found }) => `found ${text(found)}, expected a text in double quotes`,
+    message: ({ found }) => `${text(found)} is not in double quotes`,
+    hint: () => 'Put keys and texts in double quotes.',
     remedy: 'JSON writes every key and every text in double quotes.',
   },
   'text.json-word': {

@@ -13,7 +13,7 @@ declare const TextDecoder: new (
   options: { readonly ignoreBOM: boolean },
 ) => { decode(bytes: Uint8Array): string };
 
-const notText = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ufffe\uffff]|\p{Surrogate}/u;
+const notText = /(?![\t\n\r\u0085])\p{Cc}|[\ufffe\uffff]|\p{Surrogate}/u;
 
 /** Checks the size, decodes UTF-8 strictly, drops a byte order mark, and refuses what is not text. */
 export function decodeText(source: string | Uint8Array, limits: TextLimits): DecodedText {

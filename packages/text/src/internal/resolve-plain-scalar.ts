@@ -15,7 +15,7 @@ export type PlainScalar =
     };
 
 const decimal = /^[-+]?(?:(?:0|[1-9]\d*)(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/i;
-const leadingZero = /^([-+]?)0+(\d+(?:\.\d*)?)$/;
+const leadingZero = /^[-+]?0\d+(?:\.\d*)?$/;
 const otherBase = /^[-+]?0(?:x[\da-f_]+|o[0-7_]+|b[01_]+)$/i;
 const notFinite = /^(?:[-+]?\.(?:inf|Inf|INF)|\.(?:nan|NaN|NAN))$/;
 
@@ -35,9 +35,8 @@ export function resolvePlainScalar(text: string): PlainScalar {
     }
     return { ok: true, value, ...inexact(text, value) };
   }
-  const zeros = leadingZero.exec(text);
-  if (zeros) {
-    const plain = `${zeros[1] ?? ''}${zeros[2] ?? ''}`;
+  if (leadingZero.test(text)) {
+    const plain = text.replace(/^([-+]?)0+(?=\d)/, '$1');
     const parameters = { found: shortened(text), plain: shortened(plain) };
     return { ok: false, code: 'text.number-form', parameters };
   }

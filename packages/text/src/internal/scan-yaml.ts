@@ -6,12 +6,15 @@ import type { Problem } from './problem-list.js';
 /** What the words of a YAML text give away before anything is built from them. */
 export interface YamlScan {
   readonly problems: readonly Problem[];
-  /** Whether a ceiling was passed, so that the text is not to be parsed at all. */
+  /** Whether the text is not to be parsed at all, because it is too large or no one wrote it. */
   readonly stopped: boolean;
 }
 
 /** Words of all kinds, spaces and line ends included, that a text may have for each key or value. */
-const maxWordsPerNode = 6;
+const maxWordsPerNode = 4;
+
+/** Problems after which a text is not worth reading on: no person wrote it. */
+const maxProblems = 1000;
 
 /**
  * Goes once through the words of a YAML text, in time proportional to its length.
@@ -69,6 +72,7 @@ export function scanYaml(text: string, limits: TextLimits): YamlScan {
       problems.push({ code: 'text.too-many-values', offset, parameters: { maxNodes } });
       return { problems, stopped: true };
     }
+    if (problems.length >= maxProblems) return { problems, stopped: true };
     offset += word.length;
   }
   return { problems, stopped: false };

@@ -25,7 +25,10 @@ export function splitInMap(
   if (!first || !isNumberHead(first.value)) return undefined;
   let previous = first.value;
   const pieces: string[] = [];
-  for (const { key, keyStart, value } of entries.slice(index + 1)) {
+  for (let next = index + 1; next < entries.length; next++) {
+    const entry = entries[next];
+    if (!entry) break;
+    const { key, keyStart, value } = entry;
     const hasNoValue = value.kind === 'scalar' && value.text === '' && !value.quoted;
     if (!hasNoValue || !/^\d{3}(?!\d)/.test(key) || !touches(previous, keyStart, source)) break;
     pieces.push(key);
