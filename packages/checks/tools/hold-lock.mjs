@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 
-/** A lock that nobody renewed for this long belongs to a process that is gone [ms]. */
-const staleAfterMs = 10 * 60_000;
+/** A lock older than this was left behind, even if its number now belongs to some process [ms]. */
+const staleAfterMs = 30 * 60_000;
 
 /**
  * Does a piece of work while no other process does the same in this repository. Best effort: when
@@ -17,10 +17,7 @@ const staleAfterMs = 10 * 60_000;
  * @returns {Promise<T>} what the work returns
  */
 export async function holdLock(root, work) {
-  const folder = join(
-    tmpdir(),
-    `evendraft-${createHash('sha256').update(root).digest('hex').slice(0, 16)}.lock`,
-  );
+  const folder = lockFolder(root);
   let told = false;
   while (!take(folder)) {
     if (ownerIsGone(folder)) {
@@ -36,6 +33,17 @@ export async function holdLock(root, work) {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/**
+ * Where the lock of a repository lies.
+ *
+ * @param {string} root - the repository's top folder
+ * @returns {string} a folder outside of it, because an install empties node_modules
+ */
+export function lockFolder(root) {
+  const name = createHash('sha256').update(root).digest('hex').slice(0, 16);
+  return join(tmpdir(), `evendraft-${name}.lock`);
 }
 
 /**

@@ -1,11 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { basename } from 'node:path';
 import { buildIfNeeded } from '../build.mjs';
-import { firstDifference } from '../first-difference.mjs';
-import { listExamples, runExample } from '../recorded-examples.mjs';
+import { exampleProblem } from '../example-problem.mjs';
+import { listExamples } from '../recorded-examples.mjs';
 
 /** @import { Gate } from '../run-gates.mjs' */
-/** @import { Example } from '../recorded-examples.mjs' */
 
 /**
  * Every example prints what is recorded beside it. Counts examples.
@@ -37,20 +34,3 @@ export const examplesGate = {
     return counts;
   },
 };
-
-/**
- * @param {string} root - the repository's top folder
- * @param {Example} example - which
- * @returns {Promise<string | undefined>} what is wrong; undefined if nothing is
- */
-async function exampleProblem(root, example) {
-  const { exitCode, text } = await runExample(root, example);
-  if (exitCode !== example.exitCode) {
-    return `ended with exit code ${exitCode} and not ${example.exitCode}\n${text}`;
-  }
-  if (!existsSync(example.recordedPath)) {
-    return `nothing is recorded in ${basename(example.recordedPath)} yet`;
-  }
-  const recorded = readFileSync(example.recordedPath, 'utf8').replaceAll('\r\n', '\n');
-  return firstDifference(recorded, text);
-}
