@@ -34,6 +34,11 @@ export type {
   Zone,
   ZoneKind,
 } from './house.js';
+export { houseFileJsonSchema } from './house-file-json-schema.js';
+export { houseIssues } from './house-issues.js';
+export type { HouseIssueCode } from './house-issues.js';
+export { kindNames } from './kind-names.js';
+export type { KindTable } from './kind-names.js';
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario } from './compile-house.js';
 export type { CompiledHouse, CompileResult, HouseScenario } from './compile-house.js';
@@ -42,4 +47,6 @@ export type { FollowedState } from './compile/followed-state.js';
 export type { HouseLink, LinkRole } from './compile/house-links.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';
 export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
+export { parseHouse } from './parse-house.js';
+export type { HouseResult, ParseHouseOptions } from './parse-house.js';
 export { stateLabel } from './state-label.js';

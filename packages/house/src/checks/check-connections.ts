@@ -1,0 +1,63 @@
+import type { Door, LeakShare, Opening, Outlet } from '../house.js';
+import type { RawItem } from '../reading/read-section.js';
+import { insideKinds, type ZoneRead } from '../reading/read-zones.js';
+import { report, warn, type Reading } from '../reading/reading.js';
+
+/** What is always there to let air through. */
+export interface Connections {
+  readonly zones: readonly ZoneRead[];
+  readonly leakShares: readonly LeakShare[];
+  readonly openings: readonly Opening[];
+  readonly doors: readonly Door[];
+}
+
+/**
+ * Checks that every zone has a way to outdoors or to a surrounding, through leaks, openings and doors.
+ *
+ * A buffer space that only the house itself ventilates is unusual and gets a warning.
+ *
+ * @param reading - where issues are collected
+ * @param house - the zones and what connects them
+ */
+export function checkConnections(reading: Reading, house: Connections): void {
+  const neighbours = new Map<string, Set<string>>();
+  const connect = (one: string, other: string): void => {
+    for (const [from, to] of [
+      [one, other],
+      [other, one],
+    ] as const) {
+      neighbours.set(from, (neighbours.get(from) ?? new Set()).add(to));
+    }
+  };
+  for (const { zone, to, share } of house.leakShares) if (share > 0) connect(zone, nodeOf(to));
+  for (const { zone, to } of house.openings) connect(zone, nodeOf(to));
+  for (const { between } of house.doors) connect(between[0], between[1]);
+
+  const reached = new Set([beyond]);
+  for (const node of reached) for (const next of neighbours.get(node) ?? []) reached.add(next);
+
+  for (const { zone, item } of house.zones) {
+    const own = neighbours.get(zone.id) ?? new Set();
+    if (!reached.has(zone.id)) {
+      reportUnconnected(reading, item, own.size === 0 ? [] : [...own]);
+    } else if (!insideKinds.includes(zone.kind) && !own.has(beyond)) {
+      const parameters = { name: zone.id, kind: zone.kind };
+      warn(reading, item.path, { code: 'zone.closed-buffer', parameters });
+    }
+  }
+}
+
+/** Outdoors and every surrounding: whatever has a pressure of its own. */
+const beyond = '@beyond';
+
+function nodeOf(outlet: Outlet): string {
+  return outlet.kind === 'zone' ? outlet.zone : beyond;
+}
+
+function reportUnconnected(
+  reading: Reading,
+  { name, path }: RawItem,
+  neighbours: readonly string[],
+): void {
+  report(reading, path, { code: 'zone.not-connected', parameters: { name, neighbours } });
+}

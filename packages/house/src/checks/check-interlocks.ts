@@ -1,0 +1,88 @@
+import type { IssuePath } from '@evendraft/text';
+import type { Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
+import { report, type Reading } from '../reading/reading.js';
+import { reportUnknown } from '../reading/house-names.js';
+
+/** Everything that drives or follows. */
+export interface InterlockedThings {
+  readonly devices: readonly Device[];
+  readonly makeUpOpenings: readonly MakeUpOpening[];
+  readonly ventilators: readonly Ventilator[];
+}
+
+/** The only speed of a ventilator. */
+const ventilatorSpeed = 'on';
+
+/**
+ * Checks that every interlock follows a speed that exists, and that no chain of interlocks closes on itself.
+ *
+ * @param reading - where issues are collected
+ * @param things - everything that drives or follows, as far as it could be read
+ */
+export function checkInterlocks(reading: Reading, things: InterlockedThings): void {
+  const speeds = new Map<string, readonly string[]>([
+    ...things.devices.map((device) => [device.id, device.speeds.map(({ name }) => name)] as const),
+    ...things.ventilators.map(({ id }) => [id, [ventilatorSpeed]] as const),
+  ]);
+  for (const follower of followersOf(things)) checkSpeeds(reading, follower, speeds);
+  checkCycles(reading, things.devices);
+}
+
+interface Follower {
+  readonly id: string;
+  readonly interlock: Interlock;
+  readonly path: IssuePath;
+}
+
+function followersOf({ devices, makeUpOpenings }: InterlockedThings): readonly Follower[] {
+  return [
+    ...devices.flatMap(({ id, interlock, direction }) =>
+      interlock === undefined ? [] : [{ id, interlock, path: [direction, id, 'interlock'] }],
+    ),
+    ...makeUpOpenings.map(({ id, interlock }) => ({
+      id,
+      interlock,
+      path: ['makeUp', id, 'opensWith'],
+    })),
+  ];
+}
+
+function checkSpeeds(
+  reading: Reading,
+  { interlock, path }: Follower,
+  speeds: ReadonlyMap<string, readonly string[]>,
+): void {
+  const { driver } = interlock;
+  const known = speeds.get(driver);
+  // A driver that could not be read is reported where it stands.
+  if (known === undefined) return;
+  if (known.length === 0) {
+    report(reading, path, { code: 'interlock.driver-without-flow', parameters: { driver } });
+    return;
+  }
+  interlock.speeds?.forEach((name) => {
+    if (known.includes(name)) return;
+    const what = `speed of ${driver}`;
+    reportUnknown(reading, { name, path: [...path, 'speeds'], what, known });
+  });
+}
+
+/** Reports each cycle once, at its first device in the order of the file. */
+function checkCycles(reading: Reading, devices: readonly Device[]): void {
+  const driverOf = new Map(devices.map(({ id, interlock }) => [id, interlock?.driver]));
+  const reported = new Set<string>();
+  for (const { id, direction } of devices) {
+    const chain = [id];
+    let next = driverOf.get(id);
+    while (next !== undefined && !chain.includes(next)) {
+      chain.push(next);
+      next = driverOf.get(next);
+    }
+    if (next !== id || chain.some((each) => reported.has(each))) continue;
+    for (const each of chain) reported.add(each);
+    report(reading, [direction, id, 'interlock'], {
+      code: 'interlock.cycle',
+      parameters: { cycle: [...chain, id] },
+    });
+  }
+}

@@ -1,0 +1,173 @@
+import * as z from 'zod';
+import { distinctKinds, kindNames, type KindTable } from '../kind-names.js';
+import type { DeviceKind } from '../house.js';
+import { branch } from './schema/branch.js';
+import { accept, refuse, type ValueResult } from './schema/file-problem.js';
+import { flag } from './schema/flag.js';
+import { leaf } from './schema/leaf.js';
+import { named } from './schema/named.js';
+import { part } from './schema/part.js';
+import { quantity, readQuantity } from './schema/quantity.js';
+import { shapeOf, shapeWords } from './schema/shape-of.js';
+import { themselves, word } from './schema/word.js';
+import { interlockFile } from './interlock-file.js';
+import { closedLeakage } from './make-up-file.js';
+import { heightInZone, zoneName } from './opening-file.js';
+import { outletFile } from './outlet-file.js';
+import { preparationFile } from './preparation-file.js';
+import { ranges } from './ranges.js';
+
+/** The flow of a device, at its rating pressure. */
+export const deviceFlow = quantity('volumeFlow', {
+  description: 'Flow as rated.',
+  allowed: ranges.flow,
+  examples: ['150 cfm', '70 L/s', '250 m3/h'],
+});
+
+/** A point of a fan curve as typed. */
+export interface CurvePointInFile {
+  readonly flow: number;
+  readonly rise: number;
+}
+
+const pointExamples = ['[400 cfm, 0.6 in. w.c.]', '[190 L/s, 150 Pa]'];
+
+const curvePoint = leaf(
+  {
+    description: 'A flow and the pressure rise at it.',
+    examples: pointExamples,
+    jsonSchema: { type: 'array', items: { type: 'string' }, minItems: 2, maxItems: 2 },
+  },
+  (value): ValueResult<CurvePointInFile> => {
+    if (!Array.isArray(value) || value.length !== 2) {
+      const found = Array.isArray(value) ? `a list of ${value.length}` : shapeWords[shapeOf(value)];
+      return refuse('value.wrong-shape', { found, accepted: pointExamples });
+    }
+    const flow = readQuantity(value[0], {
+      dimension: 'volumeFlow',
+      allowed: ranges.flowOnCurve,
+      examples: ['400 cfm', '190 L/s'],
+    });
+    const rise = readQuantity(value[1], {
+      dimension: 'pressure',
+      allowed: ranges.pressureRise,
+      examples: ['0.6 in. w.c.', '150 Pa'],
+    });
+    if (flow.ok && rise.ok) return accept({ flow: flow.value, rise: rise.value });
+    return {
+      ok: false,
+      problems: [flow, rise].flatMap((result, index) =>
+        result.ok ? [] : result.problems.map((problem) => ({ ...problem, path: [index] })),
+      ),
+    };
+  },
+);
+
+/** Points of a fan curve. */
+export const curveFile = branch(
+  { list: z.array(curvePoint) },
+  {
+    description:
+      'The fan curve of the device as installed: points of flow and pressure rise, from shut-off to free delivery.',
+    examples: ['[[0 cfm, 0.9 in. w.c.], [400 cfm, 0.6 in. w.c.], [600 cfm, 0 Pa]]'],
+  },
+);
+
+/** One speed of a device: its flow, or a curve of its own. */
+export const speedFile = branch(
+  {
+    text: deviceFlow,
+    map: part(
+      { flow: z.optional(deviceFlow), curve: z.optional(curveFile) },
+      { description: 'A speed with its flow or its curve.', example: '{ flow: 500 cfm }' },
+    ),
+  },
+  { description: 'Flow at this speed.', examples: ['250 cfm', '{ flow: 250 cfm }'] },
+);
+
+const constantFlowFile = branch(
+  {
+    flag: flag('Whether a control holds the flow constant.'),
+    text: flag('Whether a control holds the flow constant.'),
+    map: part(
+      {
+        upTo: quantity('pressure', {
+          description: 'Suction or back pressure up to which the control holds the flow.',
+          allowed: ranges.fanPressure,
+          examples: ['150 Pa', '0.6 in. w.c.'],
+        }),
+      },
+      { description: 'The range of the control.', example: '{ upTo: 150 Pa }' },
+    ),
+  },
+  {
+    description: 'A control that holds the flow constant, and up to which pressure it can.',
+    examples: ['{ upTo: 150 Pa }', true],
+  },
+);
+
+/**
+ * Schema of a device in full.
+ *
+ * @param kinds - the published names of its section
+ * @returns the schema
+ */
+function deviceMap(kinds: KindTable<DeviceKind>) {
+  return part(
+    {
+      kind: z.optional(
+        word(
+          themselves(distinctKinds(kinds)),
+          'What it is; may be left out where its name says it.',
+        ),
+      ),
+      flow: z.optional(deviceFlow),
+      speeds: z.optional(
+        branch(
+          { map: named(speedFile, 'Flow at each speed, slowest first.', 'low: 250 cfm') },
+          {
+            description: 'Flow at each speed, slowest first.',
+            examples: ['{ low: 250 cfm, high: 900 cfm }'],
+          },
+        ),
+      ),
+      curve: z.optional(curveFile),
+      zone: z.optional(zoneName),
+      to: z.optional(outletFile),
+      height: z.optional(heightInZone),
+      ratingPressure: z.optional(
+        quantity('pressure', {
+          description: 'Pressure at which the flow is rated; typical of its kind when absent.',
+          allowed: ranges.ratingPressure,
+          examples: ['0.25 in. w.c.', '60 Pa'],
+        }),
+      ),
+      shutOffPressure: z.optional(
+        quantity('pressure', {
+          description: 'Pressure at which its fan moves nothing; typical of its kind when absent.',
+          allowed: ranges.fanPressure,
+          examples: ['0.9 in. w.c.', '180 Pa'],
+        }),
+      ),
+      constantFlow: z.optional(constantFlowFile),
+      closedLeakage: z.optional(closedLeakage),
+      duringTest: z.optional(preparationFile),
+      interlock: z.optional(interlockFile),
+      continuous: z.optional(flag('Whether it runs all the time.')),
+    },
+    {
+      description: 'A device in full.',
+      example: '{ kind: bath fan, flow: 80 cfm, zone: main }',
+    },
+  );
+}
+
+/** A device in full, of the section `exhaust`. */
+export const exhaustMap = deviceMap(kindNames.exhaust);
+/** A device in full, of the section `supply`. */
+export const supplyMap = deviceMap(kindNames.supply);
+
+/** What {@link exhaustMap} and {@link supplyMap} read. */
+export type DeviceInFile = z.output<typeof exhaustMap>;
+/** What {@link speedFile} reads. */
+export type SpeedInFile = z.output<typeof speedFile>;

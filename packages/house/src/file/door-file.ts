@@ -1,0 +1,107 @@
+import * as z from 'zod';
+import { branch } from './schema/branch.js';
+import { accept, refuse, type ValueResult } from './schema/file-problem.js';
+import { checkName } from './schema/item-name.js';
+import { leaf } from './schema/leaf.js';
+import { part } from './schema/part.js';
+import { quantity } from './schema/quantity.js';
+import { shapeOf, shapeWords } from './schema/shape-of.js';
+import { word } from './schema/word.js';
+import { ranges } from './ranges.js';
+
+const position = word({ open: 'open', shut: 'shut', closed: 'shut' }, 'A position of the door.');
+
+const pairExamples = ['[main, bedroom]'];
+
+const twoZones = leaf(
+  {
+    description: 'The two zones that it connects.',
+    examples: pairExamples,
+    jsonSchema: { type: 'array', items: { type: 'string' }, minItems: 2, maxItems: 2 },
+  },
+  (value): ValueResult<readonly [string, string]> => {
+    if (!Array.isArray(value) || value.length !== 2) {
+      const found = Array.isArray(value) ? `a list of ${value.length}` : shapeWords[shapeOf(value)];
+      return refuse('value.wrong-shape', { found, accepted: pairExamples });
+    }
+    const [one, other] = value.map((name: unknown, index) => nameAt(name, index));
+    if (one?.ok === true && other?.ok === true) return accept([one.value, other.value]);
+    return {
+      ok: false,
+      problems: [one, other].flatMap((each) => (each?.ok === false ? each.problems : [])),
+    };
+  },
+);
+
+const undercutArea = quantity('area', {
+  description: 'Free area under the shut door.',
+  allowed: ranges.openingArea,
+  examples: ['16 in2', '100 cm2'],
+});
+
+/** An interior door. */
+export const doorFile = part(
+  {
+    between: twoZones,
+    undercut: z.optional(
+      branch(
+        {
+          text: undercutArea,
+          map: part(
+            {
+              gap: quantity('length', {
+                description: 'Gap under the shut door.',
+                allowed: ranges.height,
+                examples: ['1/2 in', '10 mm'],
+              }),
+              width: quantity('length', {
+                description: 'Width of the door.',
+                allowed: ranges.height,
+                examples: ['32 in', '80 cm'],
+              }),
+            },
+            { description: 'The gap and its width.', example: '{ gap: 1/2 in, width: 32 in }' },
+          ),
+        },
+        {
+          description: 'What stays open under the shut door; 12 in2 when absent.',
+          examples: ['16 in2', '{ gap: 1/2 in, width: 32 in }'],
+        },
+      ),
+    ),
+    grille: z.optional(
+      quantity('area', {
+        description: 'Free area of a transfer grille in or beside the door.',
+        allowed: ranges.openingArea,
+        examples: ['20 in2', '130 cm2'],
+      }),
+    ),
+    positions: z.optional(
+      branch(
+        { text: position, list: z.array(position) },
+        {
+          description: 'Positions that are studied; both when absent.',
+          examples: ['[open, shut]', 'shut', 'open'],
+        },
+      ),
+    ),
+    baseline: z.optional(position),
+  },
+  {
+    description: 'An interior door: an opening that states open or shut.',
+    example: '{ between: [main, bedroom], undercut: 16 in2 }',
+  },
+);
+
+/** What {@link doorFile} reads. */
+export type DoorInFile = z.output<typeof doorFile>;
+
+function nameAt(value: unknown, index: number): ValueResult<string> {
+  const shape = shapeOf(value);
+  const read =
+    shape === 'text' || shape === 'number'
+      ? checkName(String(value))
+      : refuse('value.wrong-shape', { found: shapeWords[shape], accepted: ['main', 'bedroom'] });
+  if (read.ok) return read;
+  return { ok: false, problems: read.problems.map((each) => ({ ...each, path: [index] })) };
+}

@@ -1,0 +1,37 @@
+import * as z from 'zod';
+import { part } from './schema/part.js';
+import { quantity } from './schema/quantity.js';
+import { itemName } from './schema/item-name.js';
+import { openingLawShape } from './opening-law.js';
+import { outletFile } from './outlet-file.js';
+import { preparationFile } from './preparation-file.js';
+import { ranges } from './ranges.js';
+
+/** The zone that an item belongs to. */
+export const zoneName = itemName('Name of the zone that it belongs to.', ['main', 'basement']);
+
+/** Height of an item in its zone. */
+export const heightInZone = quantity('length', {
+  description:
+    'Height of its centre above the floor of its zone; the middle of the zone when absent.',
+  allowed: ranges.heightAboveFloor,
+});
+
+/** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
+export const openingFile = part(
+  {
+    zone: z.optional(zoneName),
+    to: z.optional(outletFile),
+    height: z.optional(heightInZone),
+    duringTest: z.optional(preparationFile),
+    ...openingLawShape,
+  },
+  {
+    description:
+      'A hole that is always there. One of area, diameter, flow, leakageArea or coefficient says how much air it passes.',
+    example: '{ zone: attic, to: roof, area: 300 in2 }',
+  },
+);
+
+/** What {@link openingFile} reads. */
+export type OpeningInFile = z.output<typeof openingFile>;

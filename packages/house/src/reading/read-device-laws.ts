@@ -1,0 +1,237 @@
+import {
+  flowAt,
+  referenceAir,
+  typicalFanCurve,
+  type FanPoint,
+  type FlowLawDescription,
+} from '@evendraft/airflow';
+import type { IssuePath } from '@evendraft/text';
+import type { CurvePointInFile, DeviceInFile } from '../file/device-file.js';
+import type { DeviceKind, DeviceSpeed } from '../house.js';
+import { readFanPressures } from './read-fan-pressures.js';
+import { checkLaw } from './read-law.js';
+import type { NamedSpeed } from './read-devices.js';
+import { originOf, report, warn, type Reading } from './reading.js';
+import { commonPractice, ourChoice } from './sources.js';
+
+/** What a device's laws are made from. */
+export interface TypedLaws {
+  readonly inFile: DeviceInFile;
+  readonly speeds: readonly NamedSpeed[];
+  readonly kind: DeviceKind;
+  readonly path: IssuePath;
+}
+
+/** Beyond the range of its control a constant-flow fan is taken to move nothing at this multiple of the range's end. */
+const shutOffBeyondControl = 1.25;
+
+/**
+ * The speeds of a device, slowest first, each with its law.
+ *
+ * A bare flow is a rated point on a typical curve; only a control that is declared holds a flow constant.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param device - what the file says
+ * @returns the speeds; `undefined` where something is wrong, which is then reported
+ */
+export function readDeviceLaws(
+  reading: Reading,
+  device: TypedLaws,
+): readonly DeviceSpeed[] | undefined {
+  const { speeds, kind, path } = device;
+  if (kind === 'condensing dryer') {
+    if (speeds.length === 0) return [];
+    const [first] = speeds;
+    report(reading, first?.path ?? path, { code: 'device.flow-not-wanted', parameters: { kind } });
+    return undefined;
+  }
+  if (speeds.length === 0) {
+    report(reading, path, {
+      code: 'device.flow-missing',
+      parameters: { accepted: ['flow: 150 cfm', 'speeds: { low: 250 cfm, high: 900 cfm }'] },
+    });
+    return undefined;
+  }
+  const bare = speeds.filter((speed) => flowOf(speed) !== undefined);
+  const curved = speeds.filter((speed) => curveOf(speed) !== undefined);
+  for (const speed of speeds) {
+    const ways = [flowOf(speed), curveOf(speed)].filter((way) => way !== undefined).length;
+    if (ways === 1) continue;
+    const parameters = { accepted: ['flow: 150 cfm', 'curve: [[0 cfm, 0.9 in. w.c.], …]'] };
+    const code = ways === 0 ? 'device.flow-missing' : 'device.several-flows';
+    report(reading, speed.path, { code, parameters: { ...parameters, keys: ['flow', 'curve'] } });
+    return undefined;
+  }
+  reportKeysWithoutEffect(reading, device, bare.length > 0);
+
+  const lawOf =
+    bare.length === 0 ? undefined : bareFlowLaw(reading, device, Math.max(...bare.map(flowNumber)));
+  if (bare.length > 0 && lawOf === undefined) return undefined;
+  if (device.inFile.constantFlow === undefined || curved.length > 0) assumeDamper(reading, path);
+
+  const made = speeds.map((speed): DeviceSpeed | undefined => {
+    const curve = curveOf(speed);
+    const flow = flowOf(speed);
+    const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve);
+    const checked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
+    if (checked === undefined) return undefined;
+    const ratedFlowM3PerS = flow ?? freeDelivery(checked);
+    if (!(ratedFlowM3PerS > 0)) {
+      report(reading, speed.path, { code: 'device.curve-without-flow', parameters: {} });
+      return undefined;
+    }
+    return { name: speed.name, ratedFlowM3PerS, law: checked };
+  });
+  if (made.some((speed) => speed === undefined)) return undefined;
+  const complete = made as readonly DeviceSpeed[];
+  return reportOrder(reading, speeds, complete) ? complete : undefined;
+}
+
+function flowOf({ inFile }: NamedSpeed): number | undefined {
+  return typeof inFile === 'number' ? inFile : inFile.flow;
+}
+
+function flowNumber(speed: NamedSpeed): number {
+  return flowOf(speed) ?? 0;
+}
+
+function curveOf({ inFile }: NamedSpeed): readonly CurvePointInFile[] | undefined {
+  return typeof inFile === 'number' ? undefined : inFile.curve;
+}
+
+function curveLaw(curve: readonly CurvePointInFile[]): FlowLawDescription {
+  const points = curve.map(({ flow, rise }) => ({ volumeFlowM3PerS: flow, pressureRisePa: rise }));
+  return { kind: 'fanCurve', points, beyondShutOff: 'blocked' };
+}
+
+/** Flow of a fan between rooms of the same pressure, in reference air [m3/s]. */
+function freeDelivery(law: FlowLawDescription): number {
+  return flowAt(law, 0).massFlowKgPerS / referenceAir.densityKgPerM3;
+}
+
+/** The law of each bare flow of a device, by flow. */
+function bareFlowLaw(
+  reading: Reading,
+  device: TypedLaws,
+  ratedFlowM3PerS: number,
+): ((flow: number) => FlowLawDescription) | undefined {
+  const { inFile, kind, path, speeds } = device;
+  if (kind === 'condensing dryer') return undefined;
+  const { constantFlow } = inFile;
+  if (constantFlow === true) {
+    warn(reading, [...path, 'constantFlow'], {
+      code: 'device.constant-flow-without-range',
+      parameters: {},
+    });
+    reading.assumptions.push({
+      origin: originOf(path),
+      what: 'pressure range of the constant-flow control',
+      value: 'without end',
+      source: ourChoice('the file declares a constant flow and gives no range'),
+    });
+    return (volumeFlowM3PerS) => ({ kind: 'fixedFlow', volumeFlowM3PerS });
+  }
+  if (typeof constantFlow === 'object') {
+    return constantFlowLaw(reading, device, constantFlow.upTo);
+  }
+  const pressures = readFanPressures(reading, { inFile, kind, path });
+  if (pressures === undefined) return undefined;
+  const origin = originOf(path);
+  reading.assumptions.push({
+    origin,
+    what: 'duct',
+    value: 'takes the rating pressure at rated flow',
+    source: commonPractice(
+      'the rating pressure stands for the duct that a device is installed with',
+    ),
+  });
+  if (speeds.length > 1) {
+    reading.assumptions.push({
+      origin,
+      what: 'lower speeds',
+      value: 'the same fan slowed down: flow with the speed, pressure with its square',
+      source: { document: 'fan laws', status: 'memory' },
+    });
+  }
+  return (speedFlowM3PerS) => ({
+    kind: 'fanCurve',
+    points: typicalFanCurve({ ratedFlowM3PerS, speedFlowM3PerS, ...pressures }),
+    beyondShutOff: 'blocked',
+  });
+}
+
+function constantFlowLaw(
+  reading: Reading,
+  { inFile, path }: TypedLaws,
+  upToPa: number,
+): ((flow: number) => FlowLawDescription) | undefined {
+  const shutOffPa = inFile.shutOffPressure ?? shutOffBeyondControl * upToPa;
+  if (shutOffPa <= upToPa) {
+    report(reading, [...path, 'shutOffPressure'], {
+      code: 'device.rating-above-shut-off',
+      parameters: { ratingPa: upToPa, shutOffPa },
+    });
+    return undefined;
+  }
+  if (inFile.shutOffPressure === undefined) {
+    reading.assumptions.push({
+      origin: originOf(path),
+      what: 'shut-off pressure beyond the range of the constant-flow control',
+      value: { si: shutOffPa, dimension: 'pressure' },
+      source: ourChoice('a quarter above the end of the range'),
+    });
+  }
+  return (flow) => {
+    const points: FanPoint[] = [
+      { pressureRisePa: -upToPa, volumeFlowM3PerS: flow },
+      { pressureRisePa: upToPa, volumeFlowM3PerS: flow },
+      { pressureRisePa: shutOffPa, volumeFlowM3PerS: 0 },
+    ];
+    return { kind: 'fanCurve', points, beyondShutOff: 'blocked', interpolation: 'linear' };
+  };
+}
+
+function assumeDamper(reading: Reading, path: IssuePath): void {
+  reading.assumptions.push({
+    origin: originOf(path),
+    what: 'backdraft damper while it runs',
+    value: 'stops reverse flow beyond shut-off',
+    source: commonPractice('such devices have a backdraft damper'),
+  });
+}
+
+function reportKeysWithoutEffect(
+  reading: Reading,
+  { inFile, path }: TypedLaws,
+  hasBareFlow: boolean,
+): void {
+  const way = !hasBareFlow
+    ? 'curve'
+    : inFile.constantFlow !== undefined
+      ? 'constantFlow'
+      : undefined;
+  if (way === undefined) return;
+  const keys = ['ratingPressure', ...(hasBareFlow ? [] : ['shutOffPressure', 'constantFlow'])] as (
+    'ratingPressure' | 'shutOffPressure' | 'constantFlow'
+  )[];
+  for (const key of keys) {
+    if (inFile[key] === undefined || inFile[key] === false) continue;
+    report(reading, [...path, key], { code: 'key.without-effect', parameters: { key, way } });
+  }
+}
+
+function reportOrder(
+  reading: Reading,
+  typed: readonly NamedSpeed[],
+  speeds: readonly DeviceSpeed[],
+): boolean {
+  const wrong = speeds.findIndex(
+    (speed, index) => index > 0 && speed.ratedFlowM3PerS <= speeds[index - 1]!.ratedFlowM3PerS,
+  );
+  if (wrong < 0) return true;
+  report(reading, typed[wrong]!.path, {
+    code: 'device.speeds-not-ascending',
+    parameters: { speed: speeds[wrong]!.name, before: speeds[wrong - 1]!.name },
+  });
+  return false;
+}

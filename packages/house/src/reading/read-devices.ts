@@ -1,0 +1,248 @@
+import { suggest, type IssuePath } from '@evendraft/text';
+import {
+  deviceFlow,
+  exhaustMap,
+  supplyMap,
+  speedFile,
+  type DeviceInFile,
+  type SpeedInFile,
+} from '../file/device-file.js';
+import { checkName } from '../file/schema/item-name.js';
+import { shapeOf } from '../file/schema/shape-of.js';
+import { plainWord } from '../file/schema/word.js';
+import type { Device, DeviceKind, TestPreparation } from '../house.js';
+import { kindNames } from '../kind-names.js';
+import { readDeviceLaws } from './read-device-laws.js';
+import { readInterlock } from './read-interlock.js';
+import { readKind } from './read-kind.js';
+import { readOffLaw } from './read-off-law.js';
+import { readPlace, type HouseSoFar } from './read-place.js';
+import type { RawItem } from './read-section.js';
+import { readStand } from './read-stand.js';
+import { originOf, readValue, report, type Reading } from './reading.js';
+
+/** One speed as it stands in the file. */
+export interface NamedSpeed {
+  readonly name: string;
+  readonly path: IssuePath;
+  readonly inFile: SpeedInFile;
+}
+
+/**
+ * Reads the devices of one section.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param items - items of the section
+ * @param house - zones, names, the preparation of the test, and which section it is
+ * @returns devices in the order of the file; wrong ones are left out
+ */
+export function readDevices(
+  reading: Reading,
+  items: readonly RawItem[],
+  house: HouseSoFar & {
+    readonly preparation: ReadonlyMap<string, TestPreparation>;
+    readonly section: 'exhaust' | 'supply';
+  },
+): readonly Device[] {
+  return items.flatMap((item) => {
+    const device = readDevice(reading, item, house);
+    return device === undefined ? [] : [device];
+  });
+}
+
+function readDevice(
+  reading: Reading,
+  item: RawItem,
+  house: Parameters<typeof readDevices>[2],
+): Device | undefined {
+  const { name, path } = item;
+  const { section } = house;
+  const typed = readTyped(reading, item, section);
+  const given = typed?.inFile.kind;
+  const kind = readKind<DeviceKind>(reading, kindNames[section], { name, path, given });
+  if (typed === undefined || kind === undefined) return undefined;
+  const { inFile, speeds } = typed;
+
+  const place = readPlace(reading, house, { inFile, path });
+  const laws = readDeviceLaws(reading, { inFile, speeds, kind, path });
+  const duringTest = readStand(reading, house.preparation, {
+    name,
+    path,
+    given: inFile.duringTest,
+    assumed: 'closed',
+    matters: inFile.closedLeakage !== undefined,
+  });
+  const offLaw = readOffLaw(reading, { inFile, path, duringTest, hasFlow: laws?.length !== 0 });
+  const interlock = readInterlock(reading, house.names, {
+    inFile: inFile.interlock,
+    path: [...path, 'interlock'],
+    name,
+  });
+  if (inFile.interlock !== undefined && inFile.continuous === true) {
+    report(reading, [...path, 'continuous'], {
+      code: 'interlock.and-continuous',
+      parameters: { name },
+    });
+  }
+  if (place === undefined || laws === undefined) return undefined;
+  return {
+    id: name,
+    origin: originOf(path),
+    kind,
+    direction: section,
+    ...place,
+    speeds: laws,
+    ...(offLaw === undefined ? {} : { offLaw }),
+    duringTest,
+    ...(interlock === undefined ? {} : { interlock }),
+    continuous: inFile.continuous ?? false,
+  };
+}
+
+/** A device as typed: everything but its speeds, and its speeds in the order of the file. */
+interface TypedDevice {
+  readonly inFile: DeviceInFile;
+  readonly speeds: readonly NamedSpeed[];
+}
+
+/** The only speed of a device that has one. */
+const onlySpeed = 'on';
+
+/** Names of speeds that are never taken for a slip of another key. */
+const usualSpeeds = [
+  'low',
+  'medium',
+  'high',
+  'boost',
+  'max',
+  'min',
+  'normal',
+  'quiet',
+  'on',
+  'top',
+];
+
+function readTyped(
+  reading: Reading,
+  { name, path, raw }: RawItem,
+  section: 'exhaust' | 'supply',
+): TypedDevice | undefined {
+  const full = section === 'exhaust' ? exhaustMap : supplyMap;
+  if (shapeOf(raw) === 'nothing') {
+    // A dryer that exhausts nothing has nothing to say.
+    const kinds: Readonly<Record<string, DeviceKind>> = kindNames[section];
+    if (kinds[plainWord(name)] === 'condensing dryer') return { inFile: {}, speeds: [] };
+  }
+  if (shapeOf(raw) !== 'map') {
+    const flow = readValue(reading, deviceFlow, { path, raw });
+    return flow === undefined ? undefined : one({ flow }, path);
+  }
+  const { known, speedsBeside } = splitKeys(
+    raw as Record<string, unknown>,
+    Object.keys(full.shape),
+  );
+  const inFile = readValue(reading, full, { path, raw: known });
+  if (inFile === undefined) return undefined;
+  const beside = Object.keys(speedsBeside);
+  const ways = [
+    ...(['flow', 'speeds', 'curve'] as const).filter((key) => inFile[key] !== undefined),
+    ...beside.slice(0, 1),
+  ];
+  if (ways.length > 1) {
+    report(reading, [...path, ways[1] as string], {
+      code: 'device.several-flows',
+      parameters: { keys: ways },
+    });
+    return undefined;
+  }
+  // Speeds are read one by one, so that each name is checked and keeps its place.
+  const speeds =
+    beside.length > 0
+      ? readSpeeds(reading, speedsBeside, path)
+      : inFile.speeds !== undefined
+        ? readSpeeds(reading, known['speeds'] as Record<string, unknown>, [...path, 'speeds'])
+        : ways.length === 0
+          ? []
+          : one(inFile, path).speeds;
+  return speeds === undefined ? undefined : { inFile, speeds };
+}
+
+/**
+ * Splits what stands under a device into keys that describe it and speeds beside them:
+ * `{ low: 250 cfm, high: 900 cfm, zone: kitchen }`. A near miss of a key, or what holds no flow, stays
+ * with the keys and is refused there.
+ */
+function splitKeys(
+  raw: Readonly<Record<string, unknown>>,
+  keys: readonly string[],
+): {
+  readonly known: Readonly<Record<string, unknown>>;
+  readonly speedsBeside: Readonly<Record<string, unknown>>;
+} {
+  const describes = Object.keys(raw).some((key) => keys.includes(key));
+  const isSpeed = (key: string, value: unknown): boolean => {
+    if (keys.includes(key)) return false;
+    if (usualSpeeds.includes(plainWord(key))) return true;
+    if (suggest(key, keys) !== undefined) return false;
+    // Where nothing else describes the device, any name is that of a speed.
+    return !describes || /^[+-]?[\d.]/.test(String(value)) || shapeOf(value) === 'map';
+  };
+  const entries = Object.entries(raw);
+  return {
+    known: Object.fromEntries(entries.filter(([key, value]) => !isSpeed(key, value))),
+    speedsBeside: Object.fromEntries(entries.filter(([key, value]) => isSpeed(key, value))),
+  };
+}
+
+function one(inFile: DeviceInFile, path: IssuePath): TypedDevice {
+  const { flow, curve } = inFile;
+  const speed = flow ?? { ...(curve === undefined ? {} : { curve }) };
+  const key = flow !== undefined ? ['flow'] : ['curve'];
+  const at =
+    inFile.kind === undefined && Object.keys(inFile).length === 1 ? path : [...path, ...key];
+  return { inFile, speeds: [{ name: onlySpeed, path: at, inFile: speed }] };
+}
+
+function readSpeeds(
+  reading: Reading,
+  raw: Readonly<Record<string, unknown>>,
+  path: IssuePath,
+): readonly NamedSpeed[] | undefined {
+  const before = reading.issues.length;
+  const names = new Map<string, string>();
+  const speeds = Object.entries(raw).flatMap(([key, value]) => {
+    const at = [...path, key];
+    const name = checkSpeedName(reading, key, { path: at, names });
+    const inFile = readValue(reading, speedFile, { path: at, raw: value });
+    return name === undefined || inFile === undefined ? [] : [{ name, path: at, inFile }];
+  });
+  if (Object.keys(raw).length === 0) {
+    report(reading, path, { code: 'value.empty', parameters: { accepted: ['{ high: 900 cfm }'] } });
+  }
+  return reading.issues.length === before ? speeds : undefined;
+}
+
+function checkSpeedName(
+  reading: Reading,
+  key: string,
+  at: { readonly path: IssuePath; readonly names: Map<string, string> },
+): string | undefined {
+  const checked = checkName(key);
+  if (!checked.ok) {
+    for (const problem of checked.problems) report(reading, at.path, problem);
+    return undefined;
+  }
+  const plain = plainWord(checked.value);
+  const other = at.names.get(plain);
+  if (other !== undefined) {
+    report(reading, at.path, { code: 'name.duplicate', parameters: { name: key, other } });
+    return undefined;
+  }
+  at.names.set(plain, checked.value);
+  if (plain === 'off') {
+    const parameters = { name: key, reason: '"off" is what a device is when it does not run' };
+    report(reading, at.path, { code: 'name.reserved', parameters });
+    return undefined;
+  }
+  return checked.value;
+}

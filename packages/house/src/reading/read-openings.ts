@@ -1,0 +1,37 @@
+import { openingFile } from '../file/opening-file.js';
+import type { Opening, TestPreparation } from '../house.js';
+import type { RawItem } from './read-section.js';
+import { readOpeningLaw } from './read-law.js';
+import { readPlace, type HouseSoFar } from './read-place.js';
+import { readStand } from './read-stand.js';
+import { originOf, readValue, type Reading } from './reading.js';
+
+/**
+ * Reads the holes that are always there.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param items - items of the section `openings`
+ * @param house - zones, names, and the preparation of the test
+ * @returns openings in the order of the file; wrong ones are left out
+ */
+export function readOpenings(
+  reading: Reading,
+  items: readonly RawItem[],
+  house: HouseSoFar & { readonly preparation: ReadonlyMap<string, TestPreparation> },
+): readonly Opening[] {
+  return items.flatMap(({ name, path, raw }) => {
+    const inFile = readValue(reading, openingFile, { path, raw: raw ?? {} });
+    if (inFile === undefined) return [];
+    const place = readPlace(reading, house, { inFile, path });
+    const law = readOpeningLaw(reading, { inFile, path });
+    const duringTest = readStand(reading, house.preparation, {
+      name,
+      path,
+      given: inFile.duringTest,
+      assumed: 'open',
+      matters: true,
+    });
+    if (place === undefined || law === undefined) return [];
+    return [{ id: name, origin: originOf(path), ...place, law, duringTest }];
+  });
+}

@@ -1,0 +1,118 @@
+import type { IssuePath } from '@evendraft/text';
+import type { Outlet, Zone } from '../house.js';
+import { findOutlet, findZone, type HouseNames } from './house-names.js';
+import type { ZoneRead } from './read-zones.js';
+import { givenOr, originOf, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
+
+/** What is known of a house once its zones are read. */
+export interface HouseSoFar {
+  readonly names: HouseNames;
+  readonly zones: readonly ZoneRead[];
+}
+
+/** Where an opening or device stands and where it ends. */
+export interface ReadPlace {
+  readonly zone: string;
+  readonly to: Outlet;
+  readonly heightM: number;
+}
+
+/** What the file says of a place. */
+export interface PlaceInFile {
+  readonly zone?: string | undefined;
+  readonly to?: string | undefined;
+  readonly height?: number | undefined;
+}
+
+/**
+ * The zone of an item: as given, else the first living zone.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param house - zones and names
+ * @param item - the zone as typed, where the item stands, and the key that names its zone
+ * @returns name of the zone; `undefined` where there is none, which is then reported
+ */
+export function readZoneOf(
+  reading: Reading,
+  house: HouseSoFar,
+  item: {
+    readonly given: string | undefined;
+    readonly path: IssuePath;
+    readonly key?: 'zone' | 'supplyZone' | 'exhaustZone';
+  },
+): string | undefined {
+  const { given, path, key = 'zone' } = item;
+  if (given !== undefined) {
+    return findZone(reading, house.names, { name: given, path: [...path, key] });
+  }
+  const living = house.zones.filter(({ zone }) => zone.kind === 'living');
+  const first = living[0]?.zone.id ?? house.names.zones[0];
+  if (first === undefined) return undefined;
+  // In a house of one zone there is nothing to assume.
+  if (house.names.zones.length > 1) {
+    const words = key === 'zone' ? 'zone' : key === 'supplyZone' ? 'supply zone' : 'exhaust zone';
+    const reason = living.length > 1 ? 'the first living zone' : 'the only living zone';
+    reading.assumptions.push({
+      origin: originOf(path),
+      what: words,
+      value: first,
+      source: ourChoice(reason),
+    });
+  }
+  return first;
+}
+
+/**
+ * Where an item stands and ends: as given, else in the first living zone, at mid-height, to outdoors.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param house - zones and names
+ * @param item - what the file says, and where it stands
+ * @returns the place; `undefined` where something is wrong, which is then reported
+ */
+export function readPlace(
+  reading: Reading,
+  house: HouseSoFar,
+  item: { readonly inFile: PlaceInFile; readonly path: IssuePath },
+): ReadPlace | undefined {
+  const { inFile, path } = item;
+  const origin = originOf(path);
+  const zone = readZoneOf(reading, house, { given: inFile.zone, path });
+  const to = readOutlet(reading, house.names, item);
+  if (zone === undefined || to === undefined) return undefined;
+  if (to.kind === 'zone' && to.zone === zone) {
+    const parameters = { what: 'opening', zone };
+    report(reading, [...path, 'to'], { code: 'reference.own-zone', parameters });
+    return undefined;
+  }
+  const room: Zone | undefined = house.zones.find((each) => each.zone.id === zone)?.zone;
+  if (inFile.height !== undefined && room !== undefined && inFile.height > room.heightM + 1e-9) {
+    const parameters = { zone, heightM: inFile.height, ceilingM: room.heightM };
+    report(reading, [...path, 'height'], { code: 'height.above-ceiling', parameters });
+  }
+  const heightM = givenOr(reading, inFile.height, {
+    origin,
+    what: 'height above the floor',
+    value: { si: (room?.heightM ?? 0) / 2, dimension: 'length' },
+    source: ourChoice('the middle of its zone'),
+  });
+  return { zone, to, heightM };
+}
+
+function readOutlet(
+  reading: Reading,
+  names: HouseNames,
+  { inFile, path }: { readonly inFile: PlaceInFile; readonly path: IssuePath },
+): Outlet | undefined {
+  if (inFile.to !== undefined) {
+    return findOutlet(reading, names, { name: inFile.to, path: [...path, 'to'] });
+  }
+  reading.assumptions.push({
+    origin: originOf(path),
+    what: 'where it ends',
+    value: 'outdoors, in calm air',
+    source: ourChoice('a face of the house would need to be named'),
+  });
+  return { kind: 'outdoors' };
+}

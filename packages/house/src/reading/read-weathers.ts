@@ -1,0 +1,129 @@
+import { shapeOf, shapeWords } from '../file/schema/shape-of.js';
+import { plainWord } from '../file/schema/word.js';
+import { weatherFile, type WindInFile } from '../file/weather-file.js';
+import type { Weather } from '../house.js';
+import { positiveAngle, type Basics } from './read-basics.js';
+import { originOf, readValue, report, type Reading } from './reading.js';
+import { commonPractice, ourChoice } from './sources.js';
+
+/** The most weathers of a house file; our choice. */
+const mostWeathers = 50;
+
+/** How far each face is turned from the front, clockwise from above [°]. */
+const turned = { front: 0, right: 90, back: 180, left: 270 } as const;
+
+/**
+ * Reads the weathers to study; four of our choice when the file has none.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param root - the whole file
+ * @param basics - indoor temperature, and where the front looks
+ * @returns weathers in the order of the file; wrong ones are left out
+ */
+export function readWeathers(
+  reading: Reading,
+  root: Readonly<Record<string, unknown>>,
+  basics: Basics,
+): readonly Weather[] {
+  const raw = root['weather'];
+  const shape = shapeOf(raw);
+  if (shape === 'nothing' || (Array.isArray(raw) && raw.length === 0)) {
+    return assumeWeathers(reading, basics);
+  }
+  if (!Array.isArray(raw)) {
+    const accepted = ['- { name: winter design, outdoorTemperature: 5 F, wind: 12 mph from NW }'];
+    const parameters = { found: shapeWords[shape], accepted };
+    report(reading, ['weather'], { code: 'value.wrong-shape', parameters });
+    return [];
+  }
+  if (raw.length > mostWeathers) {
+    const parameters = { found: raw.length, allowed: mostWeathers };
+    report(reading, ['weather'], { code: 'section.too-many', parameters });
+    return [];
+  }
+  const names = new Map<string, string>();
+  return raw.flatMap((item: unknown, index) => {
+    const path = ['weather', index];
+    const inFile = readValue(reading, weatherFile, { path, raw: item });
+    if (inFile === undefined) return [];
+    const other = names.get(plainWord(inFile.name));
+    if (other !== undefined) {
+      const parameters = { name: inFile.name, other };
+      report(reading, [...path, 'name'], { code: 'name.duplicate', parameters });
+    }
+    names.set(plainWord(inFile.name), `weather[${index}]`);
+    const wind = readWind(reading, inFile.wind, { path, basics });
+    if (wind === undefined) return [];
+    return [
+      {
+        name: inFile.name,
+        origin: originOf(path),
+        outdoorTemperatureC: inFile.outdoorTemperature,
+        ...wind,
+      },
+    ];
+  });
+}
+
+type Wind = Pick<Weather, 'windSpeedMPerS' | 'windFromDeg'>;
+
+function readWind(
+  reading: Reading,
+  typed: WindInFile | undefined,
+  weather: { readonly path: readonly (string | number)[]; readonly basics: Basics },
+): Wind | undefined {
+  const { path, basics } = weather;
+  const origin = originOf(path);
+  if (typed === undefined) {
+    reading.assumptions.push({
+      origin,
+      what: 'wind',
+      value: 'calm',
+      source: ourChoice('no wind is given'),
+    });
+  }
+  const windSpeedMPerS = typed?.speed ?? 0;
+  if (windSpeedMPerS === 0) return { windSpeedMPerS: 0, windFromDeg: basics.frontFacesDeg };
+  const from = typed?.from;
+  if (from === undefined) {
+    const accepted = ['12 mph from NW', '6 m/s from 315 deg', '12 mph from front'];
+    report(reading, [...path, 'wind'], {
+      code: 'weather.direction-missing',
+      parameters: { accepted },
+    });
+    return undefined;
+  }
+  reading.assumptions.push({
+    origin,
+    what: 'place of the wind speed',
+    value: 'at eave height of the house',
+    source: ourChoice('the file gives the wind at the house, not at a weather station'),
+  });
+  const windFromDeg =
+    from.kind === 'degrees' ? from.degrees : basics.frontFacesDeg + turned[from.face];
+  return { windSpeedMPerS, windFromDeg: positiveAngle(windFromDeg) };
+}
+
+function assumeWeathers(reading: Reading, basics: Basics): readonly Weather[] {
+  const { frontFacesDeg, indoorTemperatureC } = basics;
+  const weather = (name: string, outdoorTemperatureC: number, windSpeedMPerS = 0): Weather => ({
+    name,
+    origin: 'weather',
+    outdoorTemperatureC,
+    windSpeedMPerS,
+    windFromDeg: frontFacesDeg,
+  });
+  reading.assumptions.push({
+    origin: 'weather',
+    what: 'weathers studied',
+    value:
+      'still (outdoors as warm as indoors), cold (-10 °C, calm), hot (35 °C, calm), windy (10 °C, 7 m/s at eave height from the front)',
+    source: commonPractice('a still day, a winter, a summer and a windy day'),
+  });
+  return [
+    weather('still', indoorTemperatureC),
+    weather('cold', -10),
+    weather('hot', 35),
+    weather('windy', 10, 7),
+  ];
+}
