@@ -10,7 +10,7 @@ import type { Iteration } from './internal/newton.js';
 import { iterate } from './internal/newton.js';
 import { scenarioProblem } from './internal/scenario-problem.js';
 import { setScenario } from './internal/set-scenario.js';
-import { linearStart } from './internal/start.js';
+import { findStart } from './internal/start.js';
 import { evaluateLaws, gatherFlows } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 
@@ -58,7 +58,7 @@ export function solveNetwork(
 
   let lawSweeps = 0;
   if (options.start === undefined) {
-    lawSweeps += linearStart(kernel);
+    lawSweeps += findStart(kernel);
   } else {
     for (let zone = 0; zone < kernel.zoneCount; zone++) {
       kernel.pressure[kernel.placeOfZone[zone]!] = options.start[zone]!;

@@ -7,6 +7,8 @@ import type { InletAir } from './inlet-air.js';
 export interface LawGroup {
   readonly records: Float64Array;
   readonly recordLength: number;
+  /** What the law's `recordClass` said of all its links. */
+  readonly recordClass: number;
   begin: number;
   end: number;
 }
@@ -72,6 +74,11 @@ export interface FlowLaw<Description> {
   /** Writes its record; allocates nothing. */
   prepare(description: Description, preparation: Preparation): void;
   readonly block: LawBlock;
+  /**
+   * The inverse, where the law has one in closed form: pressure differences and slopes from mass flows. It only
+   * serves to start a solve and need not be exact.
+   */
+  readonly inverseBlock?: LawBlock;
   /** Greatest flows either way as the pressure difference goes to minus and plus infinity [kg/s]. */
   reach(description: Description, from: InletAir, to: InletAir): FlowReach;
 }

@@ -83,7 +83,10 @@ export function flowAt(
   const from = inletAir(air.from);
   const to = inletAir(air.to);
   law.prepare(description, { from, to, scale: 1, records, at: 0 });
-  law.block({ records, recordLength, begin: 0, end: 1 }, state);
+  law.block(
+    { records, recordLength, recordClass: law.recordClass(description), begin: 0, end: 1 },
+    state,
+  );
   return { massFlowKgPerS: state.massFlowKgPerS[0]!, slopeKgPerSPa: state.slopeKgPerSPa[0]! };
 }
 

@@ -2,6 +2,7 @@ import type { OneWayDamperDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
+import { power } from './internal/power.js';
 import { powerProblems, rangeProblems } from './internal/range-problem.js';
 
 const recordLength = 8;
@@ -53,7 +54,7 @@ export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
       if (opening > 0) {
         const n = records[at + 1]!;
         if (opening > nearZeroWidthPa) {
-          flow = records[at]! * opening ** n;
+          flow = records[at]! * power(opening, n);
           slope = (n * flow) / opening;
         } else {
           const s = opening / nearZeroWidthPa;
@@ -68,7 +69,7 @@ export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
         const n = records[at + 6]!;
         const size = Math.abs(x);
         if (size > nearZeroWidthPa) {
-          const leakFlow = leak * size ** n;
+          const leakFlow = leak * power(size, n);
           flow += x > 0 ? leakFlow : -leakFlow;
           slope += (n * leakFlow) / size;
         } else {

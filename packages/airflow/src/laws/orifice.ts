@@ -2,7 +2,7 @@ import type { OrificeDescription } from './flow-law-description.js';
 import type { FlowLaw } from './flow-law.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { rangeProblems } from './internal/range-problem.js';
-import { powerLawBlock, powerRecordLength } from './power-law.js';
+import { powerLawBlock, powerLawInverseBlock, powerRecordLength } from './power-law.js';
 
 /**
  * A sharp-edged opening [kg/s].
@@ -41,5 +41,6 @@ export const orifice: FlowLaw<OrificeDescription> = {
     records[at + 3] = Math.sqrt(nearZeroWidthPa);
   },
   block: powerLawBlock,
+  inverseBlock: powerLawInverseBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };

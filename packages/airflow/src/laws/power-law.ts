@@ -2,6 +2,7 @@ import type { PowerLawDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
+import { power } from './internal/power.js';
 import { powerProblems } from './internal/range-problem.js';
 
 /** Numbers in a record: forward and backward coefficient, exponent, width^exponent. */
@@ -19,7 +20,7 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     'exponents 0.5 to 1; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: (description) => powerProblems(description),
   recordLength: () => powerRecordLength,
-  recordClass: (description) => description.exponent,
+  recordClass: (description) => powerClass(description.exponent),
   prepare(description, { from, to, scale, records, at }) {
     const n = description.exponent;
     records[at] = scale * inletCoefficient(description, from);
@@ -28,12 +29,22 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     records[at + 3] = nearZeroWidthPa ** n;
   },
   block: powerLawBlock,
+  inverseBlock: powerLawInverseBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
 
-/** Flows and slopes of power laws of one exponent. */
+/** Exponents with a loop of their own; all others share one. */
+export function powerClass(exponent: number): number {
+  return exponent === 0.5 || exponent === 1 ? exponent : 0;
+}
+
+/** Flows and slopes of power laws of one class of exponent. */
 export function powerLawBlock(group: LawGroup, state: LinkState): void {
-  const { records, begin, end } = group;
+  if (group.recordClass === 0.5) squareRootBlock(group, state);
+  else generalBlock(group, state);
+}
+
+function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void {
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
     const x = pressureDifferencePa[link]!;
@@ -41,14 +52,57 @@ export function powerLawBlock(group: LawGroup, state: LinkState): void {
     const coefficient = x > 0 ? records[at]! : records[at + 1]!;
     const n = records[at + 2]!;
     if (size > nearZeroWidthPa) {
-      const flow = coefficient * size ** n;
+      const flow = coefficient * power(size, n);
       massFlowKgPerS[link] = x > 0 ? flow : -flow;
       slopeKgPerSPa[link] = (n * flow) / size;
     } else {
       const s = x / nearZeroWidthPa;
-      const flowAtWidth = coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = 0.5 * flowAtWidth * s * (3 - n + (n - 1) * s * s);
-      slopeKgPerSPa[link] = ((0.5 * flowAtWidth) / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
+      const flowAtWidth = 0.5 * coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = flowAtWidth * s * (3 - n + (n - 1) * s * s);
+      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
+    }
+  }
+}
+
+/** The same law at n = 0.5, where a root is cheaper than a power. */
+function squareRootBlock({ records, begin, end }: LawGroup, state: LinkState): void {
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+  for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
+    const x = pressureDifferencePa[link]!;
+    const size = Math.abs(x);
+    const coefficient = x > 0 ? records[at]! : records[at + 1]!;
+    if (size > nearZeroWidthPa) {
+      const flow = coefficient * Math.sqrt(size);
+      massFlowKgPerS[link] = x > 0 ? flow : -flow;
+      slopeKgPerSPa[link] = (0.5 * flow) / size;
+    } else {
+      const s = x / nearZeroWidthPa;
+      const flowAtWidth = 0.25 * coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = flowAtWidth * s * (5 - s * s);
+      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (5 - 3 * s * s);
+    }
+  }
+}
+
+/** Pressure differences and slopes of power laws from their flows. */
+export function powerLawInverseBlock(
+  { records, recordClass, begin, end }: LawGroup,
+  state: LinkState,
+): void {
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+  for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
+    const flow = massFlowKgPerS[link]!;
+    const coefficient = flow > 0 ? records[at]! : records[at + 1]!;
+    const n = records[at + 2]!;
+    const ratio = Math.abs(flow) / coefficient;
+    if (ratio > records[at + 3]!) {
+      const size = recordClass === 0.5 ? ratio * ratio : power(ratio, 1 / n);
+      pressureDifferencePa[link] = flow > 0 ? size : -size;
+      slopeKgPerSPa[link] = (n * Math.abs(flow)) / size;
+    } else {
+      const slope = (coefficient * records[at + 3]!) / nearZeroWidthPa;
+      pressureDifferencePa[link] = flow / slope;
+      slopeKgPerSPa[link] = slope;
     }
   }
 }

@@ -74,6 +74,22 @@ export const quadratic: FlowLaw<QuadraticDescription> = {
       }
     }
   },
+  inverseBlock({ records, begin, end }: LawGroup, state: LinkState): void {
+    const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+    for (let link = begin, first = 0; link < end; link++, first += 2 * direction) {
+      const flow = massFlowKgPerS[link]!;
+      const at = flow > 0 ? first : first + direction;
+      const size = Math.abs(flow);
+      const resistance = records[at]! + records[at + 1]! * size;
+      if (size > records[at + 2]!) {
+        pressureDifferencePa[link] = flow * resistance;
+        slopeKgPerSPa[link] = 1 / (resistance + records[at + 1]! * size);
+      } else {
+        slopeKgPerSPa[link] = records[at + 2]! / nearZeroWidthPa;
+        pressureDifferencePa[link] = flow / slopeKgPerSPa[link]!;
+      }
+    }
+  },
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
 

@@ -128,6 +128,7 @@ function groupsOf(
         law,
         members: Int32Array.from(members),
         recordLength,
+        recordClass: law.recordClass(links[members[0]!]!.law),
         records: new Float64Array(recordLength * members.length),
         begin: 0,
         end: 0,

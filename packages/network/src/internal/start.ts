@@ -1,32 +1,61 @@
 import type { Kernel } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { gatherMatrix, gatherFlows } from './sweep.js';
+import { findDifferences, gatherFlows, gatherMatrix } from './sweep.js';
 
 /** Half-length of the chord that replaces each law in the first, linear solve [Pa]. */
 const startChordPa = 4;
 
 /**
- * Pressures of the network with every law replaced by its chord over ±4 Pa; zero where that is singular.
+ * Sets `kernel.pressure` to a good start, in two linear solves and no law evaluation but the chords'.
+ *
+ * First every law is its chord over ±4 Pa. Then each law that has an inverse is replaced by its tangent at the
+ * flow that the first solve gave it: one step of the method that iterates on flows, whose laws, of exponents
+ * from 1 to 2, suit Newton far better near zero than their inverses do. Zero where the chords are singular.
  *
  * @returns how many times every law was evaluated
  */
-export function linearStart(kernel: Kernel): number {
-  const { zoneCount, activeCount, pressure, residual, step, matrix, state } = kernel;
+export function findStart(kernel: Kernel): number {
+  const { zoneCount, activeCount, pressure, state } = kernel;
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   const sweeps = findChords(kernel);
-  const { activeFrom, activeTo, activeDrivePa, chordSlope, chordFlow } = kernel;
-  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
+  const { chordSlope, chordFlow } = kernel;
+  pressure.fill(0, 0, zoneCount);
+  findDifferences(kernel);
+  for (let link = 0; link < activeCount; link++) {
+    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+  }
+  if (!linearStep(kernel, chordSlope)) return sweeps;
+
+  findDifferences(kernel);
+  for (let link = 0; link < activeCount; link++) {
+    slopeKgPerSPa[link] = chordSlope[link]!;
+    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+  }
+  for (const group of kernel.groups) {
+    if (group.begin < group.end) group.law.inverseBlock?.(group, state);
+  }
+  // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
+  const { activeFrom, activeTo, activeDrivePa } = kernel;
   for (let link = 0; link < activeCount; link++) {
     const difference =
       pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
-    state.massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * difference;
+    massFlowKgPerS[link] =
+      massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
   }
+  linearStep(kernel, slopeKgPerSPa);
+  return sweeps;
+}
+
+/** Moves the pressures to where the flows, taken as linear with these slopes, balance. */
+function linearStep(kernel: Kernel, slopes: Float64Array): boolean {
+  const { zoneCount, pressure, residual, step, matrix } = kernel;
   gatherFlows(kernel);
-  gatherMatrix(kernel, chordSlope);
-  if (!factorize(matrix)) return sweeps;
+  gatherMatrix(kernel, slopes);
+  if (!factorize(matrix)) return false;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
-  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = step[zone]!;
-  return sweeps;
+  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = pressure[zone]! + step[zone]!;
+  return true;
 }
 
 function findChords(kernel: Kernel): number {

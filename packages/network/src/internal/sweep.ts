@@ -2,14 +2,19 @@ import type { Kernel } from './kernel.js';
 
 /** Flow and slope of every active link at the given pressures. */
 export function evaluateLaws(kernel: Kernel, pressure: Float64Array): void {
-  const { activeCount, activeFrom, activeTo, activeDrivePa, state, groups } = kernel;
-  const { pressureDifferencePa } = state;
+  findDifferences(kernel, pressure);
+  for (const group of kernel.groups) {
+    if (group.begin < group.end) group.law.block(group, kernel.state);
+  }
+}
+
+/** Pressure difference of every active link at the given pressures. */
+export function findDifferences(kernel: Kernel, pressure = kernel.pressure): void {
+  const { activeCount, activeFrom, activeTo, activeDrivePa } = kernel;
+  const { pressureDifferencePa } = kernel.state;
   for (let link = 0; link < activeCount; link++) {
     pressureDifferencePa[link] =
       pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
-  }
-  for (const group of groups) {
-    if (group.begin < group.end) group.law.block(group, state);
   }
 }
 
@@ -56,7 +61,10 @@ export function gatherMatrix(kernel: Kernel, slopes: Float64Array): void {
   }
 }
 
-/** What rounding can do to each residual: from the pressures in each link's difference and from its own flow. */
+/**
+ * What rounding can do to each residual: from the pressures in each link's difference, and from its law, whose
+ * power is within 16 units of rounding.
+ */
 export function gatherRounding(kernel: Kernel, pressure: Float64Array): void {
   const { zoneCount, activeCount, activeFrom, activeTo, activeDrivePa, rounding } = kernel;
   const { massFlowKgPerS, slopeKgPerSPa } = kernel.state;
@@ -67,7 +75,7 @@ export function gatherRounding(kernel: Kernel, pressure: Float64Array): void {
     const size =
       Math.abs(pressure[from]!) + Math.abs(pressure[to]!) + Math.abs(activeDrivePa[link]!);
     const error =
-      4 * Number.EPSILON * (slopeKgPerSPa[link]! * size + Math.abs(massFlowKgPerS[link]!));
+      Number.EPSILON * (4 * slopeKgPerSPa[link]! * size + 16 * Math.abs(massFlowKgPerS[link]!));
     if (from < zoneCount) rounding[from] = rounding[from]! + error;
     if (to < zoneCount) rounding[to] = rounding[to]! + error;
   }

@@ -1,0 +1,42 @@
+import type { Kernel } from './kernel.js';
+import { gatherRounding } from './sweep.js';
+
+/** A zone's through-flow counts as at least this part of the greatest: a closet without flow is no yardstick. */
+const leastThrough = 1e-6;
+
+/**
+ * The greatest residual of a zone over half the tolerance times the flow through it: the stop test holds at
+ * 1 or less. Infinite where a residual is no number.
+ */
+export function residualExcess(
+  { zoneCount, residual, through }: Kernel,
+  tolerance: number,
+): number {
+  let largest = 0;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    if (through[zone]! > largest) largest = through[zone]!;
+  }
+  const floor = leastThrough * largest + 1e-300;
+  let greatest = 0;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    const yardstick = through[zone]! > floor ? through[zone]! : floor;
+    const size = Math.abs(residual[zone]!) / yardstick;
+    // Written so that a NaN counts as infinite.
+    if (!(size <= greatest)) greatest = size <= Infinity ? size : Infinity;
+  }
+  return (2 * greatest) / tolerance;
+}
+
+/** Every residual is within the stop test's allowance plus what rounding at `kernel.trial` explains. */
+export function withinRounding(kernel: Kernel, tolerance: number): boolean {
+  const { zoneCount, residual, through, rounding } = kernel;
+  gatherRounding(kernel, kernel.trial);
+  let largest = 0;
+  for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
+  for (let zone = 0; zone < zoneCount; zone++) {
+    const yardstick = Math.max(through[zone]!, leastThrough * largest);
+    const allowed = 0.5 * tolerance * yardstick + rounding[zone]!;
+    if (!(Math.abs(residual[zone]!) <= allowed)) return false;
+  }
+  return true;
+}
