@@ -21,6 +21,7 @@ describe('assumptionGroups', () => {
       value: '400 Pa',
       origins: ['exhaust.hood', 'exhaust.dryer'],
       source: 'Typical fan curve (our choice)',
+      status: 'our choice',
     });
   });
 

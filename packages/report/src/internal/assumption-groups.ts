@@ -1,6 +1,6 @@
 import type { Assumption } from '@evendraft/house';
 import type { NumberPrinter } from './number-printer.js';
-import { sourceWords } from './source-words.js';
+import { sourceWords, statusWords } from './source-words.js';
 
 /** The same value assumed from the same source for one or several items. */
 export interface AssumptionGroup {
@@ -10,18 +10,22 @@ export interface AssumptionGroup {
   /** Paths of the items in the house file. */
   readonly origins: readonly string[];
   readonly source: string;
+  /** How sure the source is. */
+  readonly status: string;
 }
 
 /**
- * What moves the answer most, first. Judged from the wording: the envelope's flow exponent, a fan's
- * shut-off and rating pressure, where the leakage lies, weather, heights and temperatures; then the
- * rest. A closed damper is small beside the envelope, whatever its words.
+ * What moves the answer most, first. Judged from the wording: the envelope's flow exponent, where a
+ * fan shuts off, where the leakage lies, the weather, fan ratings, heights and temperatures; then
+ * the rest. What belongs to a closed damper or to one opening is small beside the envelope.
  */
 const influence: readonly RegExp[] = [
-  /exponent(?!.*damper)/iu,
-  /shut-?off pressure|rating pressure|fan curve/iu,
-  /^(?!.*damper).*leak/iu,
-  /weather|wind|outdoor/iu,
+  /exponent.*airtightness/iu,
+  /shut-?off pressure/iu,
+  /where the leakage lies|leakage distribution/iu,
+  /weathers? studied|outdoor temperature/iu,
+  /wind/iu,
+  /rating pressure|fan curve/iu,
   /height|storey|temperature/iu,
 ];
 
@@ -48,7 +52,8 @@ export function assumptionGroups(
     const known = groups.get(key);
     if (known === undefined) {
       const origins = [origin];
-      groups.set(key, { group: { what, value, origins, source }, origins });
+      const status = statusWords(assumption.source);
+      groups.set(key, { group: { what, value, origins, source, status }, origins });
     } else {
       known.origins.push(origin);
     }
@@ -57,7 +62,8 @@ export function assumptionGroups(
   return [...groups.values()].map(({ group }) => group).sort((a, b) => rank(a) - rank(b));
 }
 
-function rank({ what }: AssumptionGroup): number {
-  const index = influence.findIndex((pattern) => pattern.test(what));
+function rank({ what, origins }: AssumptionGroup): number {
+  const words = `${what} for ${origins.join(', ')}`;
+  const index = influence.findIndex((pattern) => pattern.test(words));
   return index < 0 ? influence.length : index;
 }

@@ -1,6 +1,6 @@
 import type { Source, SourceStatus } from '@evendraft/house';
 
-const statusWords: Readonly<Record<SourceStatus, string>> = {
+const wordsOfStatus: Readonly<Record<SourceStatus, string>> = {
   found: 'read in the document',
   'found second-hand': 'as another text restates it',
   memory: 'from memory, not re-read',
@@ -19,7 +19,17 @@ export function sourceWords(source: Source): string {
   const place = [source.document, source.edition, source.section].filter(
     (part) => part !== undefined && part !== '',
   );
-  const status = statusWords[source.status];
+  const status = statusWords(source);
   // Some documents are no more than their status: `our choice` need not be said twice.
   return place.join(', ') === status ? status : `${place.join(', ')} (${status})`;
+}
+
+/**
+ * How sure a source is, in words, without the document.
+ *
+ * @param source - document and status
+ * @returns e.g. `from memory, not re-read`
+ */
+export function statusWords(source: Source): string {
+  return wordsOfStatus[source.status];
 }

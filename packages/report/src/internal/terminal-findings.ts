@@ -37,9 +37,10 @@ export function terminalFindings(section: TerminalSection): void {
   page.blank();
   const table = page.layTable(columnsOf(page), findings.map(cellsOf(section)));
   page.lines(table.header);
+  const told = new Map<string, string>();
   findings.forEach((finding, index) => {
     page.lines(table.rows[index] ?? []);
-    for (const detail of details(finding, section)) page.paragraph(detail, 4);
+    for (const detail of detailsOnce(finding, { section, told })) page.paragraph(detail, 4);
   });
   const notes = noteWords(findings);
   if (notes.length > 0) page.blank();
@@ -70,6 +71,19 @@ function cellsOf({ printer }: TerminalSection): (finding: Finding) => readonly s
       ? ['', '', '']
       : [judged.valuePa, judged.limitPa, judged.marginPa].map(printer.signedPressure)),
   ];
+}
+
+/** Appliances side by side often share everything; a reader need not read it twice. */
+function detailsOnce(
+  finding: Finding,
+  { section, told }: { readonly section: TerminalSection; readonly told: Map<string, string> },
+): readonly string[] {
+  const all = details(finding, section);
+  const key = JSON.stringify(all);
+  const first = told.get(key);
+  if (first !== undefined) return [`All the rest as for ${first}.`];
+  told.set(key, finding.appliance);
+  return all;
 }
 
 function details(finding: Finding, section: TerminalSection): readonly string[] {

@@ -1,4 +1,4 @@
-import { assumptionGroups } from './assumption-groups.js';
+import { assumptionGroups, type AssumptionGroup } from './assumption-groups.js';
 import { countWords } from './count-words.js';
 import { fullStop } from './full-stop.js';
 import { proofSentences } from './proof-sentences.js';
@@ -7,6 +7,7 @@ import type { TerminalSection } from './terminal-findings.js';
 
 /** A reader of one minute gets the assumptions that move the answer most. */
 const assumptionsShown = 8;
+const valuesShown = 3;
 const unsolvedShown = 5;
 
 /**
@@ -42,20 +43,31 @@ function unsolved({ page, assessment }: TerminalSection): void {
 function assumed({ page, assessment, printer }: TerminalSection): void {
   const { assumptions } = assessment;
   if (assumptions.length === 0) return;
-  const groups = assumptionGroups(assumptions, printer);
   page.heading(
     `Assumed: ${countWords(assumptions.length, 'value')} that the house file did not give`,
   );
-  for (const { what, value, origins, source } of groups.slice(0, assumptionsShown)) {
-    page.bullet(`${what}: ${value} for ${placesInShort(origins)}. Source: ${fullStop(source)}`);
+  page.paragraph('What moves the answer most comes first. Every source is in the full report.');
+  const kinds = new Map<string, AssumptionGroup[]>();
+  for (const group of assumptionGroups(assumptions, printer)) {
+    const known = kinds.get(group.what);
+    if (known === undefined) kinds.set(group.what, [group]);
+    else known.push(group);
   }
-  const left = groups.slice(assumptionsShown).flatMap(({ origins }) => origins).length;
-  if (left > 0) page.paragraph(`… and ${left} more, see the full report.`);
+  const shown = [...kinds].slice(0, assumptionsShown);
+  for (const [what, groups] of shown) {
+    const values = groups.slice(0, valuesShown).map(valueInShort);
+    const left = groups.length - values.length;
+    const more = left > 0 ? `; and ${countWords(left, 'further value')}` : '';
+    page.bullet(`${what}: ${values.join('; ')}${more}.`);
+  }
+  const others = [...kinds.keys()].slice(assumptionsShown);
+  if (others.length > 0) page.paragraph(`Also assumed: ${others.join(', ')}.`);
 }
 
-function placesInShort(origins: readonly string[]): string {
+function valueInShort({ value, origins, status }: AssumptionGroup): string {
   const [first = 'the house', ...rest] = origins;
-  return rest.length === 0 ? first : `${first} and ${rest.length} more`;
+  const where = rest.length === 0 ? first : `${first} and ${rest.length} more`;
+  return `${value} for ${where} (${status})`;
 }
 
 function bullets({ page }: TerminalSection, title: string, texts: readonly string[]): void {
