@@ -1,5 +1,5 @@
 import { compileHouse, type House } from '@evendraft/house';
-import type { Assessment } from '@evendraft/report';
+import type { Assessment, HouseSummary } from '@evendraft/report';
 import {
   cautions,
   defaultLimitSet,
@@ -58,6 +58,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       })),
       appliances: house.appliances.map(({ id, kind, vent, zone }) => ({ id, kind, vent, zone })),
       weathers: house.weathers,
+      testPreparation: testPreparation(house),
     },
     limitSet: { id: limitSet.id, name: limitSet.name, edition: limitSet.edition },
     worstCase,
@@ -66,4 +67,17 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     notModelled: notModelled(house),
     cautions: cautions(findings, house),
   };
+}
+
+/** How everything that is modelled apart stood during the airtightness test. */
+function testPreparation({
+  openings,
+  devices,
+  makeUpOpenings,
+}: House): NonNullable<HouseSummary['testPreparation']> {
+  const withLeak = devices.filter((device) => device.offLaw !== undefined);
+  return [...openings, ...withLeak, ...makeUpOpenings].map(({ id, duringTest }) => ({
+    item: id,
+    duringTest,
+  }));
 }

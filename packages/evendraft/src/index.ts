@@ -9,7 +9,7 @@ export { HouseNotCompilable } from './house-not-compilable.js';
 export { libraryVersion } from './version.js';
 
 export { houseFileJsonSchema, houseIssues, parseHouse } from '@evendraft/house';
-export type { House, ParseHouseResult } from '@evendraft/house';
+export type { House, HouseResult } from '@evendraft/house';
 export { readHouse } from '@evendraft/house/read';
 export type { ReadHouseOptions } from '@evendraft/house/read';
 export {

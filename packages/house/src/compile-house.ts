@@ -1,6 +1,7 @@
 import type { AirState } from '@evendraft/airflow';
 import { buildNetwork, type BuiltNetwork, type NodeAir, type Scenario } from '@evendraft/network';
 import type { Issue } from '@evendraft/text';
+import { formatQuantity } from '@evendraft/units';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
 import { houseLinks, type HouseLink } from './compile/house-links.js';
 import { houseNodes } from './compile/house-nodes.js';
@@ -37,7 +38,7 @@ export type CompileResult =
  *
  * @param house - the house
  * @returns the compiled house, or issues: `airtightness.nothing-left` where separately modelled openings
- * carry all that the test measured, `network.<code>` for what the network refuses
+ * carry all that the test measured, `house.not-a-network` for what the network refuses
  */
 export function compileHouse(house: House): CompileResult {
   const leakage = remainingLeakage(house);
@@ -56,10 +57,10 @@ export function compileHouse(house: House): CompileResult {
     return {
       ok: false,
       issues: built.issues.map((issue) => ({
-        code: `network.${issue.code}`,
+        code: 'house.not-a-network',
         severity: issue.severity,
         path: pathOf(issue.origin),
-        parameters: issue.parameters,
+        parameters: { ...issue.parameters, problem: issue.code },
       })),
     };
   }
@@ -151,10 +152,16 @@ function nothingLeft(house: House, row: RemainingLeakage): Issue {
     path: pathOf(house.airtightness.origin),
     parameters: {
       case: row.name,
-      testedFlowM3PerS: row.testedFlowM3PerS,
-      modelledFlowM3PerS: row.modelledFlowM3PerS,
+      tested: flowInWords(row.testedFlowM3PerS),
+      modelled: flowInWords(row.modelledFlowM3PerS),
     },
   };
+}
+
+function flowInWords(flowM3PerS: number): string {
+  const print = (system: 'us' | 'si'): string =>
+    formatQuantity(flowM3PerS, 'volumeFlow', { system });
+  return `${print('us')} (${print('si')})`;
 }
 
 function pathOf(origin: string): readonly string[] {

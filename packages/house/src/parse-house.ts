@@ -1,4 +1,5 @@
 import { textDigest, type Issue } from '@evendraft/text';
+import { checkCompiled } from './checks/check-compiled.js';
 import { checkConnections } from './checks/check-connections.js';
 import { checkInterlocks } from './checks/check-interlocks.js';
 import { checkMagnitudes } from './checks/check-magnitudes.js';
@@ -67,11 +68,16 @@ export function parseHouse(value: unknown, options: ParseHouseOptions = {}): Hou
   const reading = startReading();
   const root = readRoot(reading, value);
   const house = root === undefined ? undefined : readHouseParts(reading, root);
-  const errors = reading.issues.some(({ severity }) => severity === 'error');
-  if (house === undefined || errors) return { ok: false, issues: reading.issues };
+  if (house === undefined) return { ok: false, issues: reading.issues };
   const digest = options.digest ?? textDigest(canonicalJson(value));
   const { assumptions, issues } = reading;
-  return { ok: true, house: { ...house, assumptions, digest }, warnings: issues };
+  const signed: House = { ...house, assumptions, digest };
+  if (!hasError(reading)) checkCompiled(reading, signed);
+  return hasError(reading) ? { ok: false, issues } : { ok: true, house: signed, warnings: issues };
+}
+
+function hasError(reading: Reading): boolean {
+  return reading.issues.some(({ severity }) => severity === 'error');
 }
 
 /** The file as a map of this version's keys; `undefined` where reading on would only confuse. */
@@ -139,8 +145,12 @@ function readHouseParts(
   checkInterlocks(reading, { devices, makeUpOpenings, ventilators });
 
   const { name, floorAreaM2 } = basics;
-  const isWhole = reading.issues.every(({ severity }) => severity !== 'error');
-  if (!isWhole || name === undefined || floorAreaM2 === undefined || volume === undefined) {
+  if (
+    hasError(reading) ||
+    name === undefined ||
+    floorAreaM2 === undefined ||
+    volume === undefined
+  ) {
     return undefined;
   }
   if (tightness === undefined) return undefined;

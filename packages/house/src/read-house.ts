@@ -1,10 +1,5 @@
-import {
-  readDocument,
-  textDigest,
-  withPosition,
-  type Issue,
-  type TextDocument,
-} from '@evendraft/text';
+import { textDigest, withPosition, type Issue, type TextDocument } from '@evendraft/text';
+import { readDocument } from '@evendraft/text/read';
 import { issuesAtTheKey } from './house-issues.js';
 import { parseHouse, type HouseResult } from './parse-house.js';
 

@@ -4,15 +4,14 @@
  * Charter: reads YAML and JSON strictly and within ceilings, gives every key and value its line and
  * column, and defines the issue: something wrong with a text, as a code with parameters, put into
  * words last. It knows nothing of houses or units.
- * The one central type is `TextDocument`, and beside it `Issue`. Read `read-document.ts` next, then
- * `issue.ts` and `text-issues.ts`.
+ * The one central type is `TextDocument`, and beside it `Issue`. Read `issue.ts` next, then
+ * `text-issues.ts` and `read-document.ts`. Reading itself is the entry `@evendraft/text/read`, so that
+ * who only speaks of issues carries no parser.
  */
 export { formatIssue } from './format-issue.js';
 export type { Issue, IssueParameters, IssuePath, TextPosition } from './issue.js';
 export { defineIssues } from './issue-catalogue.js';
 export type { IssueCatalogue, IssueCatalogueEntry } from './issue-catalogue.js';
-export { readDocument } from './read-document.js';
-export type { ReadDocumentOptions, ReadDocumentResult } from './read-document.js';
 export { suggest } from './suggest.js';
 export { TextArgumentError } from './text-argument-error.js';
 export type { TextArgumentErrorCode } from './text-argument-error.js';

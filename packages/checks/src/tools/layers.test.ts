@@ -70,10 +70,10 @@ const planted = [
     rule: 'no-cycle',
   },
   {
-    what: 'the reader of house files behind the plain entry',
+    what: 'the reader of texts behind the plain entry of house',
     path: 'packages/house/src/index.ts',
-    text: "import './read.js';",
-    rule: 'house-carries-no-reader',
+    text: "import '@evendraft/text/read';",
+    rule: 'house-carries-no-parser',
   },
   {
     what: 'a source that imports a test',
@@ -109,7 +109,8 @@ beforeAll(() => {
   plant('packages/units/src/index.ts', "import 'fraction.js';");
   plant('packages/units/src/index.test.ts', "import 'vitest';\nimport 'node:fs';");
   plant('packages/cli/src/index.ts', "import 'node:fs';");
-  plant('packages/house/src/read.ts', "import '@evendraft/text';");
+  plant('packages/text/src/read.ts', "import 'yaml';");
+  plant('packages/house/src/read.ts', "import '@evendraft/text/read';");
   plant('packages/airflow/src/internal/hidden.ts', '');
 });
 

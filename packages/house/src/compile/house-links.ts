@@ -84,10 +84,9 @@ export function houseLinks(house: House, leakCoefficientM3PerSPaN: number): read
 
   const through = (
     item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM'>,
-    law: FlowLawDescription,
-    role: LinkRole,
-    suffix: string,
+    part: { readonly law: FlowLawDescription; readonly role: LinkRole; readonly suffix: string },
   ): HouseLink => {
+    const { law, role, suffix } = part;
     const inward = law.kind === 'oneWayDamper';
     const outlet = outletNode(item.to);
     return link({
@@ -114,19 +113,25 @@ export function houseLinks(house: House, leakCoefficientM3PerSPaN: number): read
         role: { kind: 'device', id: d.id, speed: speed.name },
       }),
     );
-    const off = d.offLaw ? [through(d, d.offLaw, { kind: 'device off', id: d.id }, ' off')] : [];
+    const off = d.offLaw
+      ? [through(d, { law: d.offLaw, role: { kind: 'device off', id: d.id }, suffix: ' off' })]
+      : [];
     return [...speeds, ...off];
   };
 
   const makeUp = (m: MakeUpOpening): readonly HouseLink[] => {
     const role = (damper: 'open' | 'closed'): LinkRole => ({ kind: 'make-up', id: m.id, damper });
-    const closed = m.closedLaw ? [through(m, m.closedLaw, role('closed'), ' closed')] : [];
-    return [through(m, m.openLaw, role('open'), ' open'), ...closed];
+    const closed = m.closedLaw
+      ? [through(m, { law: m.closedLaw, role: role('closed'), suffix: ' closed' })]
+      : [];
+    return [through(m, { law: m.openLaw, role: role('open'), suffix: ' open' }), ...closed];
   };
 
   return [
     ...house.leakShares.filter((share) => share.share > 0).flatMap(leak),
-    ...house.openings.map((o) => through(o, o.law, { kind: 'opening', id: o.id }, '')),
+    ...house.openings.map((o) =>
+      through(o, { law: o.law, role: { kind: 'opening', id: o.id }, suffix: '' }),
+    ),
     ...house.doors.flatMap((door) =>
       (['open', 'shut'] as const).map((position) =>
         link({

@@ -43,7 +43,9 @@ export type ItemIssueCode =
   | 'appliance.own-vent'
   | 'weather.direction-missing'
   | 'size.unusual'
-  | 'size.areas-disagree';
+  | 'size.areas-disagree'
+  | 'states.too-many'
+  | 'house.not-a-network';
 
 /** Words for the codes of items. */
 export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
@@ -193,8 +195,8 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     remedy: 'State once how the thing stood during the test.',
   },
   'airtightness.nothing-left': {
-    message: () =>
-      'the openings that stood open during the test pass more than the test found in all',
+    message: ({ modelled, tested }) =>
+      `at the test pressure the openings that were not sealed pass ${textOf(modelled)}, and the test found ${textOf(tested)} in all, so nothing is left for leaks`,
     hint: () =>
       'Check their sizes, or say under "preparation:" which of them were sealed during the test.',
     remedy:
@@ -307,6 +309,19 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
       `the floor area is ${textOf(house)}, but the zones inside the envelope make ${textOf(zones)}`,
     hint: () => 'Check which floors are counted.',
     remedy: 'Check the floor area of the house against the areas of its zones.',
+  },
+  'states.too-many': {
+    atKey: true,
+    message: ({ found, allowed }) =>
+      `speeds, doors, weathers and airtightness make ${textOf(found)} situations, and ${textOf(allowed)} are gone through at most`,
+    hint: () => 'Join devices that run together, fix doors with "positions:", or drop a weather.',
+    remedy: 'Join devices that run together, fix the position of doors, or study fewer weathers.',
+  },
+  'house.not-a-network': {
+    message: ({ problem }) => `the house does not make a network (${textOf(problem)})`,
+    hint: () => 'Check the values of this item.',
+    remedy:
+      'Check the values of the item named; a house that was read from a file should not do this.',
   },
 };
 

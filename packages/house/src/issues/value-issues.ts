@@ -1,5 +1,11 @@
-import type { QuantityProblemCode } from '@evendraft/units';
-import { dimensions, quantityProblems, type Dimension } from '@evendraft/units';
+import type { IssueParameters } from '@evendraft/text';
+import {
+  dimensions,
+  formatQuantity,
+  quantityProblems,
+  type Dimension,
+  type QuantityProblemCode,
+} from '@evendraft/units';
 import { choices, quoted, textOf, writeInstead, type IssueWords } from './words.js';
 
 /** Codes of what can be wrong with one value or key. */
@@ -13,6 +19,7 @@ export type ValueIssueCode =
   | 'value.empty'
   | 'value.wrong-shape'
   | 'value.unknown-word'
+  | 'value.too-long'
   | 'value.not-a-number'
   | 'value.not-a-coefficient'
   | 'value.out-of-range'
@@ -79,6 +86,12 @@ const own: Readonly<Record<Exclude<ValueIssueCode, QuantityProblemCode>, IssueWo
         : `Did you mean ${quoted(suggestion)}?`,
     remedy: 'Use one of the words that are listed.',
   },
+  'value.too-long': {
+    message: ({ length, allowed }) =>
+      `found a text of ${textOf(length)} characters, and ${textOf(allowed)} are allowed`,
+    hint: writeInstead,
+    remedy: 'Write one value; often a quote that was never closed causes this.',
+  },
   'value.not-a-number': {
     message: ({ found }) => `found ${quoted(found)}, expected a plain number without unit`,
     hint: writeInstead,
@@ -114,7 +127,7 @@ const own: Readonly<Record<Exclude<ValueIssueCode, QuantityProblemCode>, IssueWo
   },
   'height.above-ceiling': {
     message: ({ zone, heightM, ceilingM }) =>
-      `${metres(heightM)} is above the ceiling of ${quoted(zone)}, which is ${metres(ceilingM)} high`,
+      `${length(heightM)} is above the ceiling of ${quoted(zone)}, which is ${length(ceilingM)} high`,
     hint: () => 'A height is counted from the floor of its own zone.',
     remedy: 'Write the height above the floor of the zone in which the item stands.',
   },
@@ -138,6 +151,11 @@ export const valueIssues: Readonly<Record<ValueIssueCode, IssueWords>> = {
   ) as Record<QuantityProblemCode, IssueWords>),
 };
 
-function metres(value: string | number | readonly string[] | undefined): string {
-  return `${Number(Number(value).toFixed(2))} m`;
+/** A length in both unit systems: `2.6 m (8.5 ft)`. */
+function length(parameter: IssueParameters[string] | undefined): string {
+  const metres = Number(parameter);
+  const [si, us] = (['si', 'us'] as const).map((system) =>
+    formatQuantity(metres, 'length', { system, decimals: system === 'si' ? 2 : 1 }),
+  );
+  return `${si} (${us})`;
 }
