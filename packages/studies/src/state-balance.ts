@@ -38,7 +38,7 @@ export interface ProofSummary {
   readonly unique: boolean;
   readonly worstZone?: string;
   readonly worstLink?: string;
-  /** Width of the linear part of the flow laws around zero [Pa]. */
+  /** Bound on what the smooth part of the flow laws around zero adds to a pressure [Pa]. */
   readonly regularisationPa: number;
 }
 

@@ -3,6 +3,7 @@ import type { KindTable } from '../kind-names.js';
 import { distinctKinds } from '../kind-names.js';
 import { plainWord } from '../file/schema/word.js';
 import { originOf, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
 
 /**
  * The kind of an item: as given, or as its name says if the name is in the published list.
@@ -26,7 +27,7 @@ export function readKind<Kind extends string>(
       origin: originOf(item.path),
       what: 'kind',
       value: kind,
-      source: { document: `its name stands in the list of kind names`, status: 'derived' },
+      source: ourChoice('its name stands in the list of kind names'),
     });
     return kind;
   }

@@ -117,7 +117,7 @@ function assumeWeathers(reading: Reading, basics: Basics): readonly Weather[] {
     origin: 'weather',
     what: 'weathers studied',
     value:
-      'still (outdoors as warm as indoors), cold (-10 °C, calm), hot (35 °C, calm), windy (10 °C, 7 m/s at eave height from the front)',
+      'still (outdoors as warm as indoors), cold (-10 °C or 14 °F, calm), hot (35 °C or 95 °F, calm), windy (10 °C or 50 °F, 7 m/s or 16 mph at eave height from the front)',
     source: commonPractice('a still day, a winter, a summer and a windy day'),
   });
   return [

@@ -2,7 +2,7 @@ import { airtightnessWords } from './house-words.js';
 import { assumptionGroups } from './assumption-groups.js';
 import { countWords } from './count-words.js';
 import type { MarkdownSection } from './markdown-findings.js';
-import { proofSentences } from './proof-sentences.js';
+import { proofSentences, roundedUp } from './proof-sentences.js';
 
 /**
  * What the results rest on: the house, its airtightness test, the weather, assumptions, what is not
@@ -100,7 +100,7 @@ function proof({ page, assessment }: MarkdownSection): void {
     ...(linear === 0
       ? []
       : [
-          `Within ${linear} Pa of zero a flow law is a straight line, so that its slope is finite.`,
+          `Around zero the flow laws are smoothed so that their slope is finite; that moves no pressure by more than ${roundedUp(linear)} Pa.`,
         ]),
     'To repeat it: the same house file and the same version give the same numbers. In every row of ' +
       'the table of situations the air that leaves each zone and the air that enters it are equal, ' +
