@@ -11,7 +11,7 @@ import { iterate } from './internal/newton.js';
 import { scenarioProblem } from './internal/scenario-problem.js';
 import { setScenario } from './internal/set-scenario.js';
 import { findStart } from './internal/start.js';
-import { evaluateLaws, gatherFlows } from './internal/sweep.js';
+import { evaluateLaws, gatherZones } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 
 /** How to solve. */
@@ -79,7 +79,7 @@ export function solveNetwork(
     enclosure = enclose(kernel);
     lawSweeps += enclosure.lawSweeps;
     evaluateLaws(kernel, kernel.pressure);
-    gatherFlows(kernel);
+    gatherZones(kernel);
   }
   return balance(network, { ...iteration, lawSweeps }, enclosure);
 }

@@ -99,6 +99,7 @@ export function createKernel(
     step: new Float64Array(zoneCount),
     residual: new Float64Array(zoneCount),
     through: new Float64Array(zoneCount),
+    slopeSum: new Float64Array(zoneCount),
     rounding: new Float64Array(zoneCount),
     target: new Float64Array(zoneCount),
     matrix: createSkyline(first),

@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { evaluateLaws, gatherFlows, gatherMatrix, gatherRounding } from './sweep.js';
+import { evaluateLaws, gatherZones, fillMatrix, gatherRounding } from './sweep.js';
 
 /** What an attempt to enclose every solution found. */
 export interface Enclosure {
@@ -23,18 +23,17 @@ const leastWidthPa = 1e-14;
  * Source of the argument: Rheinboldt, J. Math. Anal. Appl. 32 (1970) 274-307, M-functions.
  */
 export function enclose(kernel: Kernel): Enclosure {
-  const { zoneCount, pressure, residual, rounding, target, matrix, state } = kernel;
+  const { zoneCount, pressure, residual, rounding, target, slopeSum } = kernel;
   gatherRounding(kernel, pressure);
-  gatherMatrix(kernel, state.slopeKgPerSPa);
   for (let zone = 0; zone < zoneCount; zone++) {
     // The last part lets a zone with no flow at all, and so no rounding, move at least a little.
     target[zone] =
-      2 * (Math.abs(residual[zone]!) + rounding[zone]!) + leastWidthPa * matrix.diagonal[zone]!;
+      2 * (Math.abs(residual[zone]!) + rounding[zone]!) + leastWidthPa * slopeSum[zone]!;
   }
   const above = findSide(kernel, 1);
   if (above.radiusPa === undefined) return above;
   evaluateLaws(kernel, pressure);
-  gatherFlows(kernel);
+  gatherZones(kernel);
   const below = findSide(kernel, -1);
   const lawSweeps = above.lawSweeps + 1 + below.lawSweeps;
   if (below.radiusPa === undefined) return { radiusPa: undefined, lawSweeps };
@@ -43,10 +42,10 @@ export function enclose(kernel: Kernel): Enclosure {
 
 /** Looks, from p, for pressures at which every zone's residual has the sign of the side beyond rounding. */
 function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
-  const { zoneCount, pressure, trial, step, residual, rounding, target, matrix, state } = kernel;
+  const { zoneCount, pressure, trial, step, residual, rounding, target, matrix } = kernel;
   trial.set(pressure);
   for (let lawSweeps = 1; lawSweeps <= mostCorrections; lawSweeps++) {
-    gatherMatrix(kernel, state.slopeKgPerSPa);
+    fillMatrix(kernel);
     if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: lawSweeps - 1 };
     for (let zone = 0; zone < zoneCount; zone++) {
       step[zone] = side * target[zone]! - residual[zone]!;
@@ -54,7 +53,7 @@ function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
     solveFactorized(matrix, step);
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + step[zone]!;
     evaluateLaws(kernel, trial);
-    gatherFlows(kernel);
+    gatherZones(kernel);
     gatherRounding(kernel, trial);
     let radiusPa = 0;
     let shown = true;

@@ -73,6 +73,8 @@ export interface Kernel {
   readonly residual: Float64Array;
   /** Sum of the sizes of all flows at each zone [kg/s]. */
   readonly through: Float64Array;
+  /** Sum of the slopes of all links at each zone: the diagonal of the matrix [kg/(s Pa)]. */
+  readonly slopeSum: Float64Array;
   readonly rounding: Float64Array;
   readonly target: Float64Array;
   readonly matrix: Skyline;

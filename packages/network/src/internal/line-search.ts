@@ -1,7 +1,7 @@
 import type { Kernel } from './kernel.js';
 import type { Iteration } from './newton.js';
 import { residualExcess } from './stop-test.js';
-import { evaluateLaws, gatherFlows } from './sweep.js';
+import { evaluateLaws, gatherZones } from './sweep.js';
 
 /** A slope of at most this part of the slope at the start is small. */
 const small = 0.3;
@@ -38,7 +38,7 @@ export function searchAlongStep(kernel: Kernel, iteration: Iteration, tolerance:
   for (let trials = 1; trials <= mostTrials; trials++) {
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]! + t * step[zone]!;
     evaluateLaws(kernel, trial);
-    gatherFlows(kernel);
+    gatherZones(kernel);
     iteration.lawSweeps++;
     const slope = slopeAlongStep(kernel);
     const excess = residualExcess(kernel, tolerance);

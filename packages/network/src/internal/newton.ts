@@ -1,7 +1,7 @@
 import type { Kernel } from './kernel.js';
 import { searchAlongStep } from './line-search.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { evaluateLaws, gatherFlows, gatherMatrix } from './sweep.js';
+import { evaluateLaws, gatherZones, fillMatrix } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 
 /** How an iteration stands and how it ended. */
@@ -34,7 +34,7 @@ export function iterate(kernel: Kernel, limits: IterationLimits): Iteration {
   const { tolerance, maximumIterations } = limits;
   trial.set(pressure);
   evaluateLaws(kernel, trial);
-  gatherFlows(kernel);
+  gatherZones(kernel);
   const excess = residualExcess(kernel, tolerance);
   const iteration: Iteration = {
     converged: false,
@@ -62,11 +62,11 @@ export function iterate(kernel: Kernel, limits: IterationLimits): Iteration {
 /** The step −H⁻¹F; where H is singular, with a shift that keeps each zone's step within about a kilopascal. */
 function findStep(kernel: Kernel): boolean {
   const { zoneCount, residual, through, step, matrix } = kernel;
-  gatherMatrix(kernel, kernel.state.slopeKgPerSPa);
+  fillMatrix(kernel);
   if (!factorize(matrix)) {
     let largest = 0;
     for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
-    gatherMatrix(kernel, kernel.state.slopeKgPerSPa);
+    fillMatrix(kernel);
     for (let zone = 0; zone < zoneCount; zone++) {
       matrix.diagonal[zone] =
         matrix.diagonal[zone]! + 1e-3 * Math.max(through[zone]!, 1e-9 * largest, 1e-300);

@@ -11,7 +11,7 @@ export interface Skyline {
   readonly rowOffset: Int32Array;
   /** Entries left of the diagonal; the factor L after `factorize`. */
   readonly entries: Float64Array;
-  /** The diagonal; the factor D after `factorize`. */
+  /** The diagonal; the inverse of the factor D after `factorize`. */
   readonly diagonal: Float64Array;
 }
 
@@ -34,47 +34,50 @@ export function createSkyline(first: Int32Array): Skyline {
 }
 
 /**
- * Overwrites the matrix by its factors.
+ * Overwrites the matrix by its factors, the diagonal by the inverse of D.
  *
  * @returns false when a pivot is not positive beyond rounding: the matrix is singular
  */
-export function factorize(matrix: Skyline): boolean {
-  const { size, first, rowOffset, entries, diagonal } = matrix;
+export function factorize({ size, first, rowOffset, entries, diagonal }: Skyline): boolean {
   for (let row = 0; row < size; row++) {
     const offset = rowOffset[row]!;
     const start = first[row]!;
-    const original = diagonal[row]!;
+    // Row by row: first the products L D, then L and what they take from the pivot.
     for (let column = start + 1; column < row; column++) {
       const columnOffset = rowOffset[column]!;
+      const columnStart = first[column]!;
       let sum = entries[offset + column]!;
-      for (let k = Math.max(start, first[column]!); k < column; k++) {
+      for (let k = start > columnStart ? start : columnStart; k < column; k++) {
         sum -= entries[offset + k]! * entries[columnOffset + k]!;
       }
       entries[offset + column] = sum;
     }
+    const original = diagonal[row]!;
     let pivot = original;
     for (let column = start; column < row; column++) {
       const unscaled = entries[offset + column]!;
-      const scaled = unscaled / diagonal[column]!;
+      const scaled = unscaled * diagonal[column]!;
       entries[offset + column] = scaled;
       pivot -= unscaled * scaled;
     }
     if (!(pivot > 1e-15 * original)) return false;
-    diagonal[row] = pivot;
+    diagonal[row] = 1 / pivot;
   }
   return true;
 }
 
 /** Replaces the right-hand side by the solution, with the factors. */
-export function solveFactorized(matrix: Skyline, vector: Float64Array): void {
-  const { size, first, rowOffset, entries, diagonal } = matrix;
+export function solveFactorized(
+  { size, first, rowOffset, entries, diagonal }: Skyline,
+  vector: Float64Array,
+): void {
   for (let row = 0; row < size; row++) {
     const offset = rowOffset[row]!;
     let sum = vector[row]!;
     for (let k = first[row]!; k < row; k++) sum -= entries[offset + k]! * vector[k]!;
     vector[row] = sum;
   }
-  for (let row = 0; row < size; row++) vector[row] = vector[row]! / diagonal[row]!;
+  for (let row = 0; row < size; row++) vector[row] = vector[row]! * diagonal[row]!;
   for (let row = size - 1; row > 0; row--) {
     const offset = rowOffset[row]!;
     const value = vector[row]!;

@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { findDifferences, gatherFlows, gatherMatrix } from './sweep.js';
+import { findDifferences, gatherZones, fillMatrix } from './sweep.js';
 
 /** Half-length of the chord that replaces each law in the first, linear solve [Pa]. */
 const startChordPa = 4;
@@ -23,12 +23,12 @@ export function findStart(kernel: Kernel): number {
   findDifferences(kernel);
   for (let link = 0; link < activeCount; link++) {
     massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+    slopeKgPerSPa[link] = chordSlope[link]!;
   }
-  if (!linearStep(kernel, chordSlope)) return sweeps;
+  if (!linearStep(kernel)) return sweeps;
 
   findDifferences(kernel);
   for (let link = 0; link < activeCount; link++) {
-    slopeKgPerSPa[link] = chordSlope[link]!;
     massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
   }
   for (const group of kernel.groups) {
@@ -42,15 +42,15 @@ export function findStart(kernel: Kernel): number {
     massFlowKgPerS[link] =
       massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
   }
-  linearStep(kernel, slopeKgPerSPa);
+  linearStep(kernel);
   return sweeps;
 }
 
-/** Moves the pressures to where the flows, taken as linear with these slopes, balance. */
-function linearStep(kernel: Kernel, slopes: Float64Array): boolean {
+/** Moves the pressures to where the flows, taken as linear with their slopes, balance. */
+function linearStep(kernel: Kernel): boolean {
   const { zoneCount, pressure, residual, step, matrix } = kernel;
-  gatherFlows(kernel);
-  gatherMatrix(kernel, slopes);
+  gatherZones(kernel);
+  fillMatrix(kernel);
   if (!factorize(matrix)) return false;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);

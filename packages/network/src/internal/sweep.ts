@@ -18,46 +18,45 @@ export function findDifferences(kernel: Kernel, pressure = kernel.pressure): voi
   }
 }
 
-/** Residual and through-flow of every zone from the links' flows. */
-export function gatherFlows(kernel: Kernel): void {
-  const { zoneCount, incidentStart, incident, residual, through } = kernel;
-  const { massFlowKgPerS } = kernel.state;
+/** Residual, through-flow and sum of slopes of every zone from the links' flows and slopes. */
+export function gatherZones(kernel: Kernel): void {
+  const { zoneCount, incidentStart, incident, residual, through, slopeSum } = kernel;
+  const { massFlowKgPerS, slopeKgPerSPa } = kernel.state;
   let next = 0;
   for (let zone = 0; zone < zoneCount; zone++) {
     let net = 0;
     let sum = 0;
+    let slope = 0;
     for (const end = incidentStart[2 * zone + 1]!; next < end; next++) {
-      const flow = massFlowKgPerS[incident[next]!]!;
+      const link = incident[next]!;
+      const flow = massFlowKgPerS[link]!;
       net += flow;
       sum += Math.abs(flow);
+      slope += slopeKgPerSPa[link]!;
     }
     for (const end = incidentStart[2 * zone + 2]!; next < end; next++) {
-      const flow = massFlowKgPerS[incident[next]!]!;
+      const link = incident[next]!;
+      const flow = massFlowKgPerS[link]!;
       net -= flow;
       sum += Math.abs(flow);
+      slope += slopeKgPerSPa[link]!;
     }
     residual[zone] = net;
     through[zone] = sum;
+    slopeSum[zone] = slope;
   }
 }
 
-/** The matrix of slopes, d residual / d pressure, from one slope a link. */
-export function gatherMatrix(kernel: Kernel, slopes: Float64Array): void {
-  const { zoneCount, incidentStart, incident, matrix } = kernel;
+/** The matrix d residual / d pressure from the slopes, after `gatherZones`. */
+export function fillMatrix(kernel: Kernel): void {
+  const { zoneCount, slopeSum, matrix, interiorCount, interiorLink, interiorSlot } = kernel;
+  const { slopeKgPerSPa } = kernel.state;
   const { diagonal, entries } = matrix;
-  let next = 0;
-  for (let zone = 0; zone < zoneCount; zone++) {
-    let sum = 0;
-    for (const end = incidentStart[2 * zone + 2]!; next < end; next++) {
-      sum += slopes[incident[next]!]!;
-    }
-    diagonal[zone] = sum;
-  }
-  entries.fill(0);
-  const { interiorCount, interiorLink, interiorSlot } = kernel;
+  for (let zone = 0; zone < zoneCount; zone++) diagonal[zone] = slopeSum[zone]!;
+  for (let slot = 0; slot < entries.length; slot++) entries[slot] = 0;
   for (let k = 0; k < interiorCount; k++) {
     const slot = interiorSlot[k]!;
-    entries[slot] = entries[slot]! - slopes[interiorLink[k]!]!;
+    entries[slot] = entries[slot]! - slopeKgPerSPa[interiorLink[k]!]!;
   }
 }
 

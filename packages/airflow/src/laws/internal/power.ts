@@ -12,8 +12,17 @@
  * @returns x^n [-]
  */
 export function power(x: number, n: number): number {
+  return powerFromHigh(x, highBits(x), n);
+}
+
+/** Sign, exponent and first bits of a double, as the upper half of its 64 bits. */
+export function highBits(x: number): number {
   double[0] = x;
-  const high = words[highWord]!;
+  return words[highWord]!;
+}
+
+/** `power` where the upper half of the bits of x is at hand, its sign bit zero. */
+export function powerFromHigh(x: number, high: number, n: number): number {
   const exponent = high >> 20;
   const centre = (high >>> 12) & 254;
   const r = x * table[powersAt + 2046 - exponent]! * table[centre]! - 1;
@@ -39,6 +48,18 @@ export function power(x: number, n: number): number {
       (0.2402265069591007 +
         f * 0.05550410866482158 +
         f2 * (0.009618129107628477 + f * 0.0013333558146428443));
+  return rest * table[sixtyFourthsAt + (k & 63)]! * table[powersAt + (k >> 6) + 1023]!;
+}
+
+/** `power` with one term of each polynomial: within 1e-4 of itself, for starting points. */
+export function roughPower(x: number, n: number): number {
+  const high = highBits(x);
+  const exponent = high >> 20;
+  const centre = (high >>> 12) & 254;
+  const r = x * table[powersAt + 2046 - exponent]! * table[centre]! - 1;
+  const y = n * (exponent - 1023 + table[centre + 1]! + r * 1.4426950408889634);
+  const k = Math.floor(64 * y + 0.5) | 0;
+  const rest = 1 + (y - k * 0.015625) * 0.6931471805599453;
   return rest * table[sixtyFourthsAt + (k & 63)]! * table[powersAt + (k >> 6) + 1023]!;
 }
 
