@@ -1,5 +1,4 @@
 import type { BuiltNetwork } from './built-network.js';
-import { scenarioProblem } from './internal/scenario-problem.js';
 import type { Scenario } from './scenario.js';
 import { solveNetwork } from './solve-network.js';
 
@@ -21,8 +20,6 @@ export interface NetworkVerdict {
  * @returns the verdict with the zones concerned
  */
 export function checkNetwork(network: BuiltNetwork, scenario: Scenario = {}): NetworkVerdict {
-  const problem = scenarioProblem(network, scenario);
-  if (problem !== undefined) return { verdict: 'invalid-scenario', zones: [], hint: problem };
   const result = solveNetwork(network, scenario, { enclosure: false });
   if (result.status === 'solved') return { verdict: 'unique', zones: [], hint: '' };
   const { status, zones, hint } = result;

@@ -12,6 +12,7 @@ export type {
   UnsolvedBalance,
   UnsolvedStatus,
 } from './balance.js';
+export { BatchShapeError } from './batch-shape-error.js';
 export { buildNetwork, type BuildResult } from './build-network.js';
 export type { BuiltNetwork } from './built-network.js';
 export { checkNetwork, type NetworkVerdict } from './check-network.js';
@@ -23,6 +24,16 @@ export type {
 } from './network-description.js';
 export type { NetworkIssue, NetworkIssueCode } from './network-issue.js';
 export { linkReading, pressureAt, type LinkReading, type PressurePlace } from './readings.js';
-export type { NodeAir, Scenario } from './scenario.js';
+export type { NodeAir, Scenario, ScenarioBatch } from './scenario.js';
+export {
+  batchChunk,
+  batchRow,
+  batchStatuses,
+  createBatchResult,
+  solveBatch,
+  type BatchOptions,
+  type BatchResult,
+  type BatchStatus,
+} from './solve-batch.js';
 export { solveNetwork, type SolveOptions } from './solve-network.js';
 export { UnknownIdError } from './unknown-id-error.js';

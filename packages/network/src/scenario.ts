@@ -22,3 +22,21 @@ export interface NodeAir {
   /** [kg/m3] */
   readonly densityKgPerM3: Float64Array;
 }
+
+/**
+ * Scenarios on one network, a row each: every array holds row after row what a `Scenario` holds once.
+ * What is omitted is as described in every row.
+ */
+export interface ScenarioBatch {
+  /** Number of rows. */
+  readonly count: number;
+  /** Rows of boundary pressures [Pa]. */
+  readonly boundaryPressuresPa?: Float64Array;
+  /** One number a row. */
+  readonly outdoorAir?: NodeAir;
+  readonly zoneAir?: NodeAir;
+  readonly boundaryAir?: NodeAir;
+  readonly columnDensityKgPerM3?: Float64Array;
+  readonly linkScale?: Float64Array;
+  readonly linkOffsetPa?: Float64Array;
+}

@@ -4,15 +4,17 @@ import type { BuiltNetwork } from './built-network.js';
 import type { Enclosure } from './internal/enclosure.js';
 import { enclose } from './internal/enclosure.js';
 import type { GraphVerdict } from './internal/graph-verdict.js';
-import { graphVerdict, untiedZones } from './internal/graph-verdict.js';
 import { linkFlows } from './internal/link-flows.js';
 import type { Iteration } from './internal/newton.js';
-import { iterate } from './internal/newton.js';
-import { scenarioProblem } from './internal/scenario-problem.js';
-import { setScenario } from './internal/set-scenario.js';
-import { findStart } from './internal/start.js';
+import { asBatch, columnsOf, lengthProblem, rowProblem } from './internal/scenario-rows.js';
+import { solveRow } from './internal/solve-row.js';
 import { evaluateLaws, gatherZones } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
+
+/** Residual of every zone over the flow through it, unless asked otherwise [-]. */
+export const defaultTolerance = 1e-9;
+/** Newton steps, unless asked otherwise. */
+export const defaultMaximumIterations = 200;
 
 /** How to solve. */
 export interface SolveOptions {
@@ -39,8 +41,11 @@ export function solveNetwork(
   scenario: Scenario = {},
   options: SolveOptions = {},
 ): SolveResult {
-  const { kernel, description } = network;
-  const problem = scenarioProblem(network, scenario) ?? startProblem(network, options.start);
+  const { kernel } = network;
+  const batch = asBatch(scenario);
+  const columns = columnsOf(kernel, batch);
+  const problem =
+    lengthProblem(columns, 1) ?? rowProblem(columns, 0) ?? startProblem(network, options.start);
   if (problem !== undefined) {
     return {
       status: 'invalid-scenario',
@@ -50,37 +55,29 @@ export function solveNetwork(
       hint: problem,
     };
   }
-  setScenario(kernel, description, scenario);
-  const graph = graphVerdict(kernel);
-  if (graph.verdict === 'infeasible' || graph.verdict === 'not-unique') {
-    return refused(network, graph);
-  }
-
-  let lawSweeps = 0;
-  if (options.start === undefined) {
-    lawSweeps += findStart(kernel);
-  } else {
-    for (let zone = 0; zone < kernel.zoneCount; zone++) {
-      kernel.pressure[kernel.placeOfZone[zone]!] = options.start[zone]!;
-    }
-  }
-  const iteration = iterate(kernel, {
-    tolerance: options.tolerance ?? 1e-9,
-    maximumIterations: options.maximumIterations ?? 200,
+  options.start?.forEach((pressure, zone) => {
+    kernel.pressure[kernel.placeOfZone[zone]!] = pressure;
   });
-  lawSweeps += iteration.lawSweeps;
-  if (!iteration.converged) return notConverged(network, iteration);
-
-  const untied = graph.verdict === 'open' ? untiedZones(kernel) : [];
-  if (untied.length > 0) return refused(network, { verdict: 'not-unique', zones: untied });
+  const status = solveRow(kernel, {
+    batch,
+    row: 0,
+    limits: {
+      tolerance: options.tolerance ?? defaultTolerance,
+      maximumIterations: options.maximumIterations ?? defaultMaximumIterations,
+    },
+    warm: options.start !== undefined,
+  });
+  if (status === 'infeasible' || status === 'not-unique') return refused(network);
+  const { iteration } = kernel;
+  if (status === 'not-converged') return notConverged(network, iteration);
 
   let enclosure: Enclosure = { radiusPa: undefined, lawSweeps: 0 };
   if (options.enclosure ?? true) {
     enclosure = enclose(kernel);
-    lawSweeps += enclosure.lawSweeps;
     evaluateLaws(kernel, kernel.pressure);
     gatherZones(kernel);
   }
+  const lawSweeps = iteration.lawSweeps + enclosure.lawSweeps;
   return balance(network, { ...iteration, lawSweeps }, enclosure);
 }
 
@@ -159,10 +156,8 @@ function regularisation({ kernel }: BuiltNetwork): number {
   return 0.17 * nearZeroWidthPa * links;
 }
 
-function refused(
-  network: BuiltNetwork,
-  { verdict, zones, lacking }: GraphVerdict,
-): UnsolvedBalance {
+function refused(network: BuiltNetwork): UnsolvedBalance {
+  const { verdict, zones = [], lacking }: Partial<GraphVerdict> = network.kernel.verdict ?? {};
   const ids = zoneIds(network, zones);
   const named = ids.join(', ');
   return {

@@ -1,7 +1,7 @@
 import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
 import { flowLawOf, inletAir } from '@evendraft/airflow';
 import type { LinkDescription, NetworkDescription } from '../network-description.js';
-import type { Kernel, KernelGroup } from './kernel.js';
+import type { DescribedNumbers, Kernel, KernelGroup } from './kernel.js';
 import { createSkyline } from './skyline.js';
 import { zoneOrder } from './zone-order.js';
 
@@ -37,9 +37,6 @@ export function createKernel(
     first[high] = Math.min(first[high]!, low);
   }
 
-  const heights = new Float64Array(nodeCount);
-  [...zones, ...boundaries].forEach((node, index) => (heights[place[index]!] = node.heightM));
-
   const laws = links.map((link) => flowLawOf(link.law));
   const reference = { temperatureC: 20, densityKgPerM3: 1.2041 };
   const air = inletAir(reference);
@@ -59,7 +56,7 @@ export function createKernel(
     }),
     groups: groupsOf(links, laws),
 
-    nodeHeightM: heights,
+    described: describedNumbers(description, place, { from, to }),
     nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
     nodeDensityKgPerM3: new Float64Array(nodeCount).fill(NaN),
     nodeLogDensityRatio: new Float64Array(nodeCount),
@@ -74,6 +71,7 @@ export function createKernel(
       at: 0,
     },
 
+    verdict: undefined,
     activeCount: 0,
     activeLink: new Int32Array(linkCount),
     activePlace: new Int32Array(linkCount).fill(-1),
@@ -94,6 +92,15 @@ export function createKernel(
     chordFlow: new Float64Array(linkCount),
     chordsKnown: false,
 
+    iteration: {
+      converged: false,
+      iterations: 0,
+      lawSweeps: 0,
+      excess: 0,
+      leastExcess: 0,
+      credit: 0,
+    },
+
     pressure: new Float64Array(nodeCount),
     trial: new Float64Array(nodeCount),
     step: new Float64Array(zoneCount),
@@ -103,6 +110,33 @@ export function createKernel(
     rounding: new Float64Array(zoneCount),
     target: new Float64Array(zoneCount),
     matrix: createSkyline(first),
+  };
+}
+
+function describedNumbers(
+  { zones, boundaries, links, outdoorAir }: NetworkDescription,
+  place: Int32Array,
+  { from, to }: { readonly from: Int32Array; readonly to: Int32Array },
+): DescribedNumbers {
+  const nodes = [...zones, ...boundaries];
+  const byPlace = (read: (node: (typeof nodes)[number]) => number): Float64Array => {
+    const values = new Float64Array(nodes.length);
+    nodes.forEach((node, index) => (values[place[index]!] = read(node)));
+    return values;
+  };
+  const heightM = byPlace((node) => node.heightM);
+  return {
+    temperatureC: byPlace((node) => node.air.temperatureC),
+    densityKgPerM3: byPlace((node) => node.air.densityKgPerM3),
+    boundaryPressurePa: Float64Array.from(boundaries, ({ pressurePa }) => pressurePa),
+    outdoorDensityKgPerM3: outdoorAir.densityKgPerM3,
+    fromRiseM: Float64Array.from(links, (link, k) => link.fromHeightM - heightM[from[k]!]!),
+    toRiseM: Float64Array.from(links, (link, k) => link.toHeightM - heightM[to[k]!]!),
+    columnRiseM: Float64Array.from(links, (link) => link.toHeightM - link.fromHeightM),
+    columnDensityKgPerM3: Float64Array.from(
+      links,
+      (link) => link.columnAir?.densityKgPerM3 ?? outdoorAir.densityKgPerM3,
+    ),
   };
 }
 

@@ -21,8 +21,13 @@ export interface GraphVerdict {
 
 const unique: GraphVerdict = { verdict: 'unique', zones: [] };
 
-/** Judges the graph of the active links. */
+/** Judges the graph of the active links, in `kernel.verdict`; a unique answer is kept until a link is switched. */
 export function graphVerdict(kernel: Kernel): GraphVerdict {
+  if (kernel.verdict?.verdict !== 'unique') kernel.verdict = judgeGraph(kernel);
+  return kernel.verdict;
+}
+
+function judgeGraph(kernel: Kernel): GraphVerdict {
   const { zoneCount } = kernel;
   const tied = tiedComponents(kernel, (link) => kernel.twoWay[kernel.activeLink[link]!] === 1);
   const outdoors = zoneCount;

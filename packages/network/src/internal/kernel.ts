@@ -5,6 +5,8 @@ import type {
   LinkState,
   Preparation,
 } from '@evendraft/airflow';
+import type { GraphVerdict } from './graph-verdict.js';
+import type { Iteration } from './newton.js';
 import type { Skyline } from './skyline.js';
 
 /**
@@ -30,8 +32,7 @@ export interface Kernel {
   readonly twoWay: Uint8Array;
   readonly groups: readonly KernelGroup[];
 
-  /** Height at which each node's pressure is quoted [m]. */
-  readonly nodeHeightM: Float64Array;
+  readonly described: DescribedNumbers;
 
   // The scenario in force.
   readonly nodeTemperatureC: Float64Array;
@@ -42,6 +43,9 @@ export interface Kernel {
   /** Added to p(from) − p(to): hydrostatics and offset; by link of the description [Pa]. */
   readonly drivePa: Float64Array;
   readonly preparation: Preparation;
+
+  /** What the graph of the links that are on said last. */
+  verdict: GraphVerdict | undefined;
 
   // Links that are on, packed.
   activeCount: number;
@@ -65,6 +69,8 @@ export interface Kernel {
   readonly chordFlow: Float64Array;
   chordsKnown: boolean;
 
+  readonly iteration: Iteration;
+
   // The iterate. Pressures by place, boundaries included; the rest by zone place.
   readonly pressure: Float64Array;
   readonly trial: Float64Array;
@@ -85,4 +91,18 @@ export interface KernelGroup extends LawGroup {
   readonly law: FlowLaw<FlowLawDescription>;
   /** Indices in the description. */
   readonly members: Int32Array;
+}
+
+/** Numbers of the description, by node place or by link. */
+export interface DescribedNumbers {
+  readonly temperatureC: Float64Array;
+  readonly densityKgPerM3: Float64Array;
+  readonly boundaryPressurePa: Float64Array;
+  readonly outdoorDensityKgPerM3: number;
+  /** Height of each link's opening above the height where its node's pressure is quoted [m]. */
+  readonly fromRiseM: Float64Array;
+  readonly toRiseM: Float64Array;
+  /** Height of `to` above `from`, and the density of the air between them. */
+  readonly columnRiseM: Float64Array;
+  readonly columnDensityKgPerM3: Float64Array;
 }

@@ -1,5 +1,4 @@
 import type { Kernel } from './kernel.js';
-import type { Iteration } from './newton.js';
 import { residualExcess } from './stop-test.js';
 import { evaluateLaws, gatherZones } from './sweep.js';
 
@@ -26,8 +25,8 @@ const leastPart = 0.1;
  *
  * @returns false when no point was found
  */
-export function searchAlongStep(kernel: Kernel, iteration: Iteration, tolerance: number): boolean {
-  const { zoneCount, pressure, trial, step } = kernel;
+export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
+  const { zoneCount, pressure, trial, step, iteration } = kernel;
   const start = slopeAlongStep(kernel);
   let t = 1;
   let low = 0;

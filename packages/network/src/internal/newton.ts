@@ -26,37 +26,33 @@ export interface IterationLimits {
 const stepsOnCredit = 20;
 
 /**
- * Damped Newton on the convex potential whose gradient is the residual, from `kernel.pressure`.
- * Why it ends is in MATHEMATICS.md; how far it goes along each step is in line-search.ts.
+ * Damped Newton on the convex potential whose gradient is the residual, from `kernel.pressure`; the outcome is in
+ * `kernel.iteration`. Why it ends is in MATHEMATICS.md; how far it goes along each step is in line-search.ts.
  */
-export function iterate(kernel: Kernel, limits: IterationLimits): Iteration {
-  const { zoneCount, pressure, trial } = kernel;
-  const { tolerance, maximumIterations } = limits;
+export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
+  const { zoneCount, pressure, trial, iteration } = kernel;
   trial.set(pressure);
   evaluateLaws(kernel, trial);
   gatherZones(kernel);
   const excess = residualExcess(kernel, tolerance);
-  const iteration: Iteration = {
-    converged: false,
-    iterations: 0,
-    lawSweeps: 1,
-    excess,
-    leastExcess: excess,
-    credit: stepsOnCredit,
-  };
+  iteration.converged = false;
+  iteration.iterations = 0;
+  iteration.lawSweeps = 1;
+  iteration.excess = excess;
+  iteration.leastExcess = excess;
+  iteration.credit = stepsOnCredit;
   let before = Infinity;
   while (iteration.excess > 1) {
     // Rounding is looked at only when progress has ended.
     if (iteration.excess >= 0.25 * before && withinRounding(kernel, tolerance)) break;
     before = iteration.excess;
-    if (iteration.iterations === maximumIterations) return iteration;
+    if (iteration.iterations === maximumIterations) return;
     iteration.iterations++;
-    if (!findStep(kernel)) return iteration;
-    if (!searchAlongStep(kernel, iteration, tolerance)) return iteration;
+    if (!findStep(kernel)) return;
+    if (!searchAlongStep(kernel, tolerance)) return;
     for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = trial[zone]!;
   }
   iteration.converged = true;
-  return iteration;
 }
 
 /** The step −H⁻¹F; where H is singular, with a shift that keeps each zone's step within about a kilopascal. */

@@ -1,83 +1,65 @@
 import { gravity, inletAir } from '@evendraft/airflow';
-import type { NetworkDescription } from '../network-description.js';
-import type { NodeAir, Scenario } from '../scenario.js';
+import type { NodeAir, ScenarioBatch } from '../scenario.js';
 import type { Kernel } from './kernel.js';
 
 /**
- * Brings a scenario into force. Only what differs from the scenario before is prepared again, so that a
+ * Brings one row of a batch into force. Only what differs from the row before is prepared again, so that a
  * change of boundary pressures costs a copy, and nothing is allocated.
  */
-export function setScenario(
-  kernel: Kernel,
-  description: NetworkDescription,
-  scenario: Scenario,
-): void {
-  const airChanged = setAir(kernel, description, scenario);
-  const { linkScale } = scenario;
+export function setScenario(kernel: Kernel, batch: ScenarioBatch, row: number): void {
+  const { zoneCount, boundaryCount, linkCount, described, scale } = kernel;
+  let airChanged = false;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    const at = row * zoneCount + zone;
+    if (setNodeAir(kernel, kernel.placeOfZone[zone]!, batch.zoneAir, at)) airChanged = true;
+  }
+  for (let boundary = 0; boundary < boundaryCount; boundary++) {
+    const at = row * boundaryCount + boundary;
+    if (setNodeAir(kernel, zoneCount + boundary, batch.boundaryAir, at)) airChanged = true;
+  }
+
+  const { linkScale } = batch;
   let switched = false;
   let scaled = false;
-  for (let link = 0; link < kernel.linkCount; link++) {
-    const scale = linkScale === undefined ? 1 : linkScale[link]!;
-    const before = kernel.scale[link]!;
-    if (scale === before) continue;
-    // The first scenario finds NaN here, which counts as a switch.
-    if (!(before > 0 === scale > 0) || !(before >= 0)) switched = true;
+  for (let link = 0; link < linkCount; link++) {
+    const now = linkScale === undefined ? 1 : linkScale[row * linkCount + link]!;
+    const before = scale[link]!;
+    if (now === before) continue;
+    // The first row finds NaN here, which counts as a switch.
+    if (!(before >= 0) || before > 0 !== now > 0) switched = true;
     scaled = true;
-    kernel.scale[link] = scale;
+    scale[link] = now;
   }
   if (switched) packLinks(kernel);
-  if (switched || scaled || airChanged) prepareRecords(kernel);
-  setDrives(kernel, description, scenario);
-  const { boundaryPressuresPa } = scenario;
-  for (let boundary = 0; boundary < kernel.boundaryCount; boundary++) {
-    kernel.pressure[kernel.zoneCount + boundary] =
-      boundaryPressuresPa === undefined
-        ? description.boundaries[boundary]!.pressurePa
-        : boundaryPressuresPa[boundary]!;
-  }
-}
+  if (scaled || airChanged) prepareRecords(kernel);
 
-function setAir(kernel: Kernel, description: NetworkDescription, scenario: Scenario): boolean {
-  let changed = false;
-  for (let zone = 0; zone < kernel.zoneCount; zone++) {
-    const place = kernel.placeOfZone[zone]!;
-    const { air } = description.zones[zone]!;
-    if (setNodeAir(kernel, place, airOf(scenario.zoneAir, zone, air))) changed = true;
+  setDrives(kernel, batch, row);
+  const { boundaryPressuresPa } = batch;
+  for (let boundary = 0; boundary < boundaryCount; boundary++) {
+    kernel.pressure[zoneCount + boundary] =
+      boundaryPressuresPa === undefined
+        ? described.boundaryPressurePa[boundary]!
+        : boundaryPressuresPa[row * boundaryCount + boundary]!;
   }
-  for (let boundary = 0; boundary < kernel.boundaryCount; boundary++) {
-    const { air } = description.boundaries[boundary]!;
-    const place = kernel.zoneCount + boundary;
-    if (setNodeAir(kernel, place, airOf(scenario.boundaryAir, boundary, air))) changed = true;
-  }
-  return changed;
 }
 
 const scratchAir = { temperatureC: 0, densityKgPerM3: 0 };
 const scratchInlet = inletAir({ temperatureC: 20, densityKgPerM3: 1 });
 
-function airOf(
-  air: NodeAir | undefined,
-  index: number,
-  described: typeof scratchAir | NetworkDescription['outdoorAir'],
-) {
-  if (air === undefined) return described;
-  scratchAir.temperatureC = air.temperatureC[index]!;
-  scratchAir.densityKgPerM3 = air.densityKgPerM3[index]!;
-  return scratchAir;
-}
-
-function setNodeAir(kernel: Kernel, place: number, air: NetworkDescription['outdoorAir']): boolean {
-  if (
-    air.temperatureC === kernel.nodeTemperatureC[place] &&
-    air.densityKgPerM3 === kernel.nodeDensityKgPerM3[place]
-  ) {
-    return false;
-  }
-  kernel.nodeTemperatureC[place] = air.temperatureC;
-  kernel.nodeDensityKgPerM3[place] = air.densityKgPerM3;
-  inletAir(air, scratchInlet);
-  kernel.nodeLogDensityRatio[place] = scratchInlet.logDensityRatio;
-  kernel.nodeLogViscosityRatio[place] = scratchInlet.logViscosityRatio;
+/** Takes over the air of a node, from `at` in the batch's array or as described; true where it changed. */
+// eslint-disable-next-line max-params -- once a node and row
+function setNodeAir(kernel: Kernel, node: number, air: NodeAir | undefined, at: number): boolean {
+  const { described, nodeTemperatureC, nodeDensityKgPerM3 } = kernel;
+  const temperature = air === undefined ? described.temperatureC[node]! : air.temperatureC[at]!;
+  const density = air === undefined ? described.densityKgPerM3[node]! : air.densityKgPerM3[at]!;
+  if (temperature === nodeTemperatureC[node] && density === nodeDensityKgPerM3[node]) return false;
+  nodeTemperatureC[node] = temperature;
+  nodeDensityKgPerM3[node] = density;
+  scratchAir.temperatureC = temperature;
+  scratchAir.densityKgPerM3 = density;
+  inletAir(scratchAir, scratchInlet);
+  kernel.nodeLogDensityRatio[node] = scratchInlet.logDensityRatio;
+  kernel.nodeLogViscosityRatio[node] = scratchInlet.logViscosityRatio;
   return true;
 }
 
@@ -130,6 +112,7 @@ function packLinks(kernel: Kernel): void {
     interior++;
   }
   kernel.interiorCount = interior;
+  kernel.verdict = undefined;
 }
 
 function countIncident({ activeCount, activeFrom, activeTo, zoneCount }: Kernel): number {
@@ -165,29 +148,27 @@ function loadInlet(kernel: Kernel, node: number, into: Kernel['preparation']['fr
 
 /**
  * What each link sees beyond p(from) − p(to): the air columns of both nodes between the height where their
- * pressure is quoted and the opening, the air in the link itself, and the scenario's offset.
+ * pressure is quoted and the opening, the air in the link itself, and the row's offset.
  */
-function setDrives(kernel: Kernel, description: NetworkDescription, scenario: Scenario): void {
-  const outdoor = (scenario.outdoorAir ?? description.outdoorAir).densityKgPerM3;
-  const { columnDensityKgPerM3, linkOffsetPa } = scenario;
-  for (let link = 0; link < kernel.linkCount; link++) {
-    const { fromHeightM, toHeightM, columnAir } = description.links[link]!;
-    let drive = linkOffsetPa === undefined ? 0 : linkOffsetPa[link]!;
-    const from = kernel.from[link]!;
-    const to = kernel.to[link]!;
-    drive +=
+function setDrives(kernel: Kernel, batch: ScenarioBatch, row: number): void {
+  const { linkCount, from, to, described, nodeDensityKgPerM3, drivePa, activePlace } = kernel;
+  const { fromRiseM, toRiseM, columnRiseM } = described;
+  const { columnDensityKgPerM3, linkOffsetPa } = batch;
+  const outdoor = batch.outdoorAir?.densityKgPerM3[row] ?? described.outdoorDensityKgPerM3;
+  for (let link = 0; link < linkCount; link++) {
+    const at = row * linkCount + link;
+    const column =
+      columnDensityKgPerM3 === undefined
+        ? described.columnDensityKgPerM3[link]!
+        : columnDensityKgPerM3[at]!;
+    const drive =
+      (linkOffsetPa === undefined ? 0 : linkOffsetPa[at]!) +
       gravity *
-      ((outdoor - kernel.nodeDensityKgPerM3[from]!) * (fromHeightM - kernel.nodeHeightM[from]!) -
-        (outdoor - kernel.nodeDensityKgPerM3[to]!) * (toHeightM - kernel.nodeHeightM[to]!));
-    if (fromHeightM !== toHeightM) {
-      const column =
-        columnDensityKgPerM3 === undefined
-          ? columnAir!.densityKgPerM3
-          : columnDensityKgPerM3[link]!;
-      drive += gravity * (outdoor - column) * (toHeightM - fromHeightM);
-    }
-    kernel.drivePa[link] = drive;
-    const active = kernel.activePlace[link]!;
+        ((outdoor - nodeDensityKgPerM3[from[link]!]!) * fromRiseM[link]! -
+          (outdoor - nodeDensityKgPerM3[to[link]!]!) * toRiseM[link]! +
+          (outdoor - column) * columnRiseM[link]!);
+    drivePa[link] = drive;
+    const active = activePlace[link]!;
     if (active >= 0) kernel.activeDrivePa[active] = drive;
   }
 }

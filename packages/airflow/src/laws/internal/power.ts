@@ -1,6 +1,6 @@
 /**
  * x^n for a positive x, two to three times faster than Math.pow and the same on every machine: within 2e-15 of itself
- * for n up to 2 and x from 1e-6 to 1e6, and within 6e-14 for every x from 1e-300 to 1e300 and n up to 1.
+ * for n up to 2 and x from 1e-6 to 1e6, and within 1e-13 for every x from 1e-300 to 1e300 and n up to 1.
  *
  * x = 2^e c (1 + r) with c one of 128 centres, so log2 x = e + log2 c + log2(1 + r), |r| < 2^-8. Then
  * n log2 x = k/64 + f with |f| ≤ 2^-7, and x^n = 2^(k/64) 2^f. Logarithm and power of what is left are
