@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import published from '../limit-set.schema.json' with { type: 'json' };
+import published from '../schema/limit-set.schema.json' with { type: 'json' };
 import { limitSetJsonSchema } from './limit-set-json-schema.js';
 
 it('is published with the package as it is', () => {
-  expect(published, 'write limitSetJsonSchema() to limit-set.schema.json').toEqual(
+  expect(published, 'write limitSetJsonSchema() to schema/limit-set.schema.json').toEqual(
     limitSetJsonSchema(),
   );
 });

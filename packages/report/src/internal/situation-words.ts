@@ -55,7 +55,7 @@ export function situationWords(
  * @param printer - prints in the reader's units
  * @returns words without a full stop
  */
-export function weatherWords(weather: Weather, printer: NumberPrinter): string {
+function weatherWords(weather: Weather, printer: NumberPrinter): string {
   const temperature = printer.value(weather.outdoorTemperatureC, 'temperature');
   if (weather.windSpeedMPerS === 0) return `${temperature}, still air`;
   const speed = printer.value(weather.windSpeedMPerS, 'speed');
