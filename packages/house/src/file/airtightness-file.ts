@@ -104,9 +104,6 @@ export const airtightnessFile = branch(
   { description: 'Airtightness of the house, tested or planned.', examples },
 );
 
-/** What {@link airtightnessFile} reads. */
-export type AirtightnessInFile = z.output<typeof airtightnessFile>;
-
 function readResult(text: string): ValueResult<ResultInFile> {
   const { rest, planned } = withoutPlanned(text);
   const range =

@@ -10,7 +10,7 @@ import { zoneName } from './opening-file.js';
 import { ranges } from './ranges.js';
 
 /** How an appliance gets rid of its combustion gas, with other words in use for the same. */
-export const ventFile = word(
+const ventFile = word(
   {
     'natural draft': 'natural draft',
     'natural draught': 'natural draft',
@@ -93,6 +93,3 @@ export const applianceFile = part(
     example: '{ vent: natural draft, fuel: gas, input: 40 kBtu/h }',
   },
 );
-
-/** What {@link applianceFile} reads. */
-export type ApplianceInFile = z.output<typeof applianceFile>;

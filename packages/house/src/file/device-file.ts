@@ -64,7 +64,7 @@ const curvePoint = leaf(
 );
 
 /** Points of a fan curve. */
-export const curveFile = branch(
+const curveFile = branch(
   { list: z.array(curvePoint) },
   {
     description:

@@ -24,7 +24,7 @@ const twoZones = leaf(
       const found = Array.isArray(value) ? `a list of ${value.length}` : shapeWords[shapeOf(value)];
       return refuse('value.wrong-shape', { found, accepted: pairExamples });
     }
-    const [one, other] = value.map((name: unknown, index) => nameAt(name, index));
+    const [one, other] = Array.from<unknown, ValueResult<string>>(value, nameAt);
     if (one?.ok === true && other?.ok === true) return accept([one.value, other.value]);
     return {
       ok: false,

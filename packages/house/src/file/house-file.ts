@@ -20,7 +20,7 @@ import { weatherFile } from './weather-file.js';
 import { zoneFile } from './zone-file.js';
 
 /** The version of the house file that this library reads. */
-export const houseFileVersion = 1;
+const houseFileVersion = 1;
 
 const versionFile = leaf(
   {

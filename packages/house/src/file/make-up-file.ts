@@ -29,6 +29,3 @@ export const makeUpFile = part(
     example: '{ opensWith: hood, diameter: 8 in, to: back }',
   },
 );
-
-/** What {@link makeUpFile} reads. */
-export type MakeUpInFile = z.output<typeof makeUpFile>;

@@ -32,6 +32,3 @@ export const openingFile = part(
     example: '{ zone: attic, to: roof, area: 300 in2 }',
   },
 );
-
-/** What {@link openingFile} reads. */
-export type OpeningInFile = z.output<typeof openingFile>;

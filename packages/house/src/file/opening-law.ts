@@ -88,7 +88,7 @@ export const assumedDischargeCoefficient = 0.6;
 /** Flow exponent of a leak when none is given [-]. */
 export const assumedExponent = 0.65;
 /** Pressure at which a one-way flap opens when none is given [Pa]. */
-export const assumedOpeningPressurePa = 2.5;
+const assumedOpeningPressurePa = 2.5;
 
 /** One way in which an opening may be written. A law joins with one row. */
 export interface OpeningLawWay {

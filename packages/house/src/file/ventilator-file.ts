@@ -31,6 +31,3 @@ export const ventilatorFile = branch(
     examples: ['110 cfm', '{ supply: 110 cfm, exhaust: 100 cfm }'],
   },
 );
-
-/** What {@link ventilatorFile} reads. */
-export type VentilatorInFile = z.output<typeof ventilatorFile>;

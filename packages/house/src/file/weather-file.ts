@@ -25,7 +25,8 @@ const speedExamples = ['12 mph', '6 m/s'];
 const faces = ['front', 'right', 'back', 'left'] as const;
 
 function readFrom(value: unknown): ValueResult<WindFrom> {
-  const face = faces.find((each) => String(value).trim().toLowerCase() === each);
+  const word = typeof value === 'string' ? value.trim().toLowerCase() : '';
+  const face = faces.find((each) => each === word);
   if (face) return accept({ kind: 'face', face });
   const degrees = readQuantity(value, {
     dimension: 'angle',
@@ -103,6 +104,3 @@ export const weatherFile = part(
     example: '{ name: winter design, outdoorTemperature: 5 F, wind: 12 mph from NW }',
   },
 );
-
-/** What {@link weatherFile} reads. */
-export type WeatherInFile = z.output<typeof weatherFile>;

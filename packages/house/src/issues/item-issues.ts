@@ -1,4 +1,4 @@
-import { choices, quoted, textOf, writeInstead, type IssueWords } from './words.js';
+import { choices, enumeration, quoted, textOf, writeInstead, type IssueWords } from './words.js';
 
 /** Codes of what can be wrong with an item, its name, or how items belong together. */
 export type ItemIssueCode =
@@ -33,6 +33,7 @@ export type ItemIssueCode =
   | 'device.several-flows'
   | 'device.speeds-not-ascending'
   | 'device.rating-above-shut-off'
+  | 'device.curve-too-short'
   | 'device.curve-rising'
   | 'device.curve-without-flow'
   | 'device.constant-flow-without-range'
@@ -161,7 +162,8 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     remedy: 'Give leakage shares to zones inside the envelope, and openings to the others.',
   },
   'airtightness.natural-rate': {
-    message: ({ found }) => `${quoted(found)} is no blower-door result: at which pressure?`,
+    message: ({ found }) =>
+      `${quoted(found)} is no blower-door result, because it says no pressure`,
     hint: (parameters) =>
       `${writeInstead(parameters)} A natural air change rate says nothing here.`,
     remedy: 'Write the result at 50 Pa, `1.2 ACH50`.',
@@ -211,7 +213,7 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   },
   'opening.several-laws': {
     atKey: true,
-    message: ({ keys }) => `${textOf(keys)} each say how much air it passes`,
+    message: ({ keys }) => `${enumeration(keys)} each say how much air it passes`,
     hint: () => 'Keep one of them.',
     remedy: 'Keep the one that is known best.',
   },
@@ -232,7 +234,7 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     remedy: 'Remove the flow of a device that does not exhaust.',
   },
   'device.several-flows': {
-    message: ({ keys }) => `${textOf(keys)} each say what it moves`,
+    message: ({ keys }) => `${enumeration(keys)} each say what it moves`,
     hint: () => 'Keep one of them.',
     remedy: 'Keep the flow, the speeds or the curve.',
   },
@@ -247,6 +249,12 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
       `it would move its flow at ${pascals(ratingPa)}, at or above its shut-off pressure of ${pascals(shutOffPa)}`,
     hint: () => 'At shut-off a fan moves nothing; its flow is rated at a lower pressure.',
     remedy: 'Check both pressures; the shut-off pressure is the higher one.',
+  },
+  'device.curve-too-short': {
+    message: () => 'a fan curve has at least two points',
+    hint: () =>
+      'Add the points at shut-off and at free delivery: "[[0 cfm, 0.9 in. w.c.], [600 cfm, 0 Pa]]".',
+    remedy: 'Write the points of the curve from shut-off to free delivery.',
   },
   'device.curve-rising': {
     message: () => 'the fan curve rises: more flow at more pressure',
@@ -292,7 +300,7 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     remedy: 'Write the name of the other appliance on the same vent.',
   },
   'weather.direction-missing': {
-    message: () => 'the wind has a speed but comes from nowhere',
+    message: () => 'the wind has a speed and no direction',
     hint: writeInstead,
     remedy: 'Write where the wind comes from: a compass point, degrees, or a face of the house.',
   },

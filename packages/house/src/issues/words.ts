@@ -43,6 +43,18 @@ export function choices(parameter: IssueParameters[string] | undefined): string 
 }
 
 /**
+ * Words as an enumeration: `flow and speeds`.
+ *
+ * @param parameter - the words
+ * @returns the words joined
+ */
+export function enumeration(parameter: IssueParameters[string] | undefined): string {
+  const list = typeof parameter === 'object' ? parameter : [textOf(parameter)];
+  const last = list.at(-1) ?? '';
+  return list.length < 2 ? last : `${list.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/**
  * What to write instead: the suggestion if there is one, else the examples.
  *
  * @param parameters - with `suggestion` or `accepted`

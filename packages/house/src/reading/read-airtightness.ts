@@ -150,7 +150,7 @@ function readPreparation(
   names: HouseNames,
 ): ReadonlyMap<string, TestPreparation> {
   const modelled = [...names.openings, ...names.makeUp, ...names.devices];
-  const others = [...names.appliances, ...names.drivers];
+  const others = [...names.appliances, ...names.drivers].filter((each) => !modelled.includes(each));
   const preparation = new Map<string, TestPreparation>();
   for (const [name, stand] of Object.entries(typed)) {
     const path = ['airtightness', 'preparation', name];

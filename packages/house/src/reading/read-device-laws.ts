@@ -6,13 +6,19 @@ import {
   type FlowLawDescription,
 } from '@evendraft/airflow';
 import type { IssuePath } from '@evendraft/text';
-import type { CurvePointInFile, DeviceInFile } from '../file/device-file.js';
+import type { CurvePointInFile, DeviceInFile, SpeedInFile } from '../file/device-file.js';
 import type { DeviceKind, DeviceSpeed } from '../house.js';
 import { readFanPressures } from './read-fan-pressures.js';
 import { checkLaw } from './read-law.js';
-import type { NamedSpeed } from './read-devices.js';
 import { originOf, report, warn, type Reading } from './reading.js';
 import { commonPractice, ourChoice } from './sources.js';
+
+/** One speed as it stands in the file. */
+export interface NamedSpeed {
+  readonly name: string;
+  readonly path: IssuePath;
+  readonly inFile: SpeedInFile;
+}
 
 /** What a device's laws are made from. */
 export interface TypedLaws {
@@ -21,6 +27,9 @@ export interface TypedLaws {
   readonly kind: DeviceKind;
   readonly path: IssuePath;
 }
+
+/** The most points of a fan curve; our choice. */
+const mostPoints = 100;
 
 /** Beyond the range of its control a constant-flow fan is taken to move nothing at this multiple of the range's end. */
 const shutOffBeyondControl = 1.25;
@@ -53,7 +62,6 @@ export function readDeviceLaws(
     return undefined;
   }
   const bare = speeds.filter((speed) => flowOf(speed) !== undefined);
-  const curved = speeds.filter((speed) => curveOf(speed) !== undefined);
   for (const speed of speeds) {
     const ways = [flowOf(speed), curveOf(speed)].filter((way) => way !== undefined).length;
     if (ways === 1) continue;
@@ -67,11 +75,17 @@ export function readDeviceLaws(
   const lawOf =
     bare.length === 0 ? undefined : bareFlowLaw(reading, device, Math.max(...bare.map(flowNumber)));
   if (bare.length > 0 && lawOf === undefined) return undefined;
-  if (device.inFile.constantFlow === undefined || curved.length > 0) assumeDamper(reading, path);
+  // A flow held against everything never comes to its shut-off.
+  if (device.inFile.constantFlow !== true) assumeDamper(reading, path);
 
   const made = speeds.map((speed): DeviceSpeed | undefined => {
     const curve = curveOf(speed);
     const flow = flowOf(speed);
+    if (curve !== undefined && curve.length > mostPoints) {
+      const parameters = { found: curve.length, allowed: mostPoints };
+      report(reading, speed.path, { code: 'section.too-many', parameters });
+      return undefined;
+    }
     const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve);
     const checked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
     if (checked === undefined) return undefined;

@@ -5,14 +5,13 @@ import {
   supplyMap,
   speedFile,
   type DeviceInFile,
-  type SpeedInFile,
 } from '../file/device-file.js';
 import { checkName } from '../file/schema/item-name.js';
 import { shapeOf } from '../file/schema/shape-of.js';
 import { plainWord } from '../file/schema/word.js';
 import type { Device, DeviceKind, TestPreparation } from '../house.js';
 import { kindNames } from '../kind-names.js';
-import { readDeviceLaws } from './read-device-laws.js';
+import { readDeviceLaws, type NamedSpeed } from './read-device-laws.js';
 import { readInterlock } from './read-interlock.js';
 import { readKind } from './read-kind.js';
 import { readOffLaw } from './read-off-law.js';
@@ -20,13 +19,6 @@ import { readPlace, type HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
 import { readStand } from './read-stand.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
-
-/** One speed as it stands in the file. */
-export interface NamedSpeed {
-  readonly name: string;
-  readonly path: IssuePath;
-  readonly inFile: SpeedInFile;
-}
 
 /**
  * Reads the devices of one section.
@@ -108,6 +100,9 @@ interface TypedDevice {
 /** The only speed of a device that has one. */
 const onlySpeed = 'on';
 
+/** The most speeds of a device; our choice. */
+const mostSpeeds = 20;
+
 /** Names of speeds that are never taken for a slip of another key. */
 const usualSpeeds = [
   'low',
@@ -135,7 +130,8 @@ function readTyped(
   }
   if (shapeOf(raw) !== 'map') {
     const flow = readValue(reading, deviceFlow, { path, raw });
-    return flow === undefined ? undefined : one({ flow }, path);
+    if (flow === undefined) return undefined;
+    return { inFile: {}, speeds: [{ name: onlySpeed, path, inFile: flow }] };
   }
   const { known, speedsBeside } = splitKeys(
     raw as Record<string, unknown>,
@@ -163,7 +159,7 @@ function readTyped(
         ? readSpeeds(reading, known['speeds'] as Record<string, unknown>, [...path, 'speeds'])
         : ways.length === 0
           ? []
-          : one(inFile, path).speeds;
+          : [onlySpeedOf(inFile, path)];
   return speeds === undefined ? undefined : { inFile, speeds };
 }
 
@@ -185,7 +181,7 @@ function splitKeys(
     if (usualSpeeds.includes(plainWord(key))) return true;
     if (suggest(key, keys) !== undefined) return false;
     // Where nothing else describes the device, any name is that of a speed.
-    return !describes || /^[+-]?[\d.]/.test(String(value)) || shapeOf(value) === 'map';
+    return !describes || startsAsQuantity(value) || shapeOf(value) === 'map';
   };
   const entries = Object.entries(raw);
   return {
@@ -194,13 +190,10 @@ function splitKeys(
   };
 }
 
-function one(inFile: DeviceInFile, path: IssuePath): TypedDevice {
-  const { flow, curve } = inFile;
-  const speed = flow ?? { ...(curve === undefined ? {} : { curve }) };
-  const key = flow !== undefined ? ['flow'] : ['curve'];
-  const at =
-    inFile.kind === undefined && Object.keys(inFile).length === 1 ? path : [...path, ...key];
-  return { inFile, speeds: [{ name: onlySpeed, path: at, inFile: speed }] };
+/** The only speed of a device that gives one flow or one curve. */
+function onlySpeedOf({ flow, curve }: DeviceInFile, path: IssuePath): NamedSpeed {
+  if (flow !== undefined) return { name: onlySpeed, path: [...path, 'flow'], inFile: flow };
+  return { name: onlySpeed, path: [...path, 'curve'], inFile: { curve } };
 }
 
 function readSpeeds(
@@ -208,6 +201,14 @@ function readSpeeds(
   raw: Readonly<Record<string, unknown>>,
   path: IssuePath,
 ): readonly NamedSpeed[] | undefined {
+  const count = Object.keys(raw).length;
+  if (count > mostSpeeds) {
+    report(reading, path, {
+      code: 'section.too-many',
+      parameters: { found: count, allowed: mostSpeeds },
+    });
+    return undefined;
+  }
   const before = reading.issues.length;
   const names = new Map<string, string>();
   const speeds = Object.entries(raw).flatMap(([key, value]) => {
@@ -216,10 +217,14 @@ function readSpeeds(
     const inFile = readValue(reading, speedFile, { path: at, raw: value });
     return name === undefined || inFile === undefined ? [] : [{ name, path: at, inFile }];
   });
-  if (Object.keys(raw).length === 0) {
+  if (count === 0) {
     report(reading, path, { code: 'value.empty', parameters: { accepted: ['{ high: 900 cfm }'] } });
   }
   return reading.issues.length === before ? speeds : undefined;
+}
+
+function startsAsQuantity(value: unknown): boolean {
+  return typeof value === 'number' || (typeof value === 'string' && /^[+-]?[\d.]/.test(value));
 }
 
 function checkSpeedName(

@@ -71,11 +71,13 @@ export function checkLaw(
 ): FlowLawDescription | undefined {
   const problems = checkFlowLaw(law).filter(({ severity }) => severity === 'error');
   for (const { code, field, found, allowed } of problems) {
-    const rising = code === 'RisingFanCurve';
-    report(reading, path, {
-      code: rising ? 'device.curve-rising' : 'law.out-of-range',
-      parameters: rising ? { flowM3PerS: found } : { field, found, allowed },
-    });
+    if (code === 'RisingFanCurve') {
+      report(reading, path, { code: 'device.curve-rising', parameters: {} });
+    } else if (code === 'FanCurveTooShort') {
+      report(reading, path, { code: 'device.curve-too-short', parameters: {} });
+    } else {
+      report(reading, path, { code: 'law.out-of-range', parameters: { field, found, allowed } });
+    }
   }
   return problems.length === 0 ? law : undefined;
 }

@@ -11,6 +11,8 @@ const assumedShares = { walls: 0.65, ceiling: 0.2, floor: 0.15 } as const;
 
 type Surface = keyof typeof assumedShares;
 
+const surfaces: readonly Surface[] = ['walls', 'ceiling', 'floor'];
+
 /**
  * Reads where the tested leakage lies. Shares that the user gave make 100 % together; without any they
  * are spread by volume over the zones inside the envelope.
@@ -29,7 +31,11 @@ export function readLeakShares(
     return assumeShares(reading, zones);
   }
   const shares = zones.flatMap((zone) => sharesOfZone(reading, zone, names));
-  const sum = shares.reduce((total, { share }) => total + share, 0);
+  // What was typed counts, even where it leads to a place that does not exist.
+  const typed = zones.flatMap(({ inFile: { leakage } }) =>
+    leakage === undefined ? [] : surfaces.flatMap((surface) => sharesOfSurface(leakage[surface])),
+  );
+  const sum = typed.reduce((total, { share }) => total + share, 0);
   // Half a percent is left for shares that were rounded to whole percents.
   if (Math.abs(sum - 1) > 0.005) {
     const parameters = { sumPercent: Math.round(sum * 1000) / 10 };
@@ -44,7 +50,7 @@ export function readLeakShares(
   }
   return shares
     .filter(({ share }) => share > 0)
-    .map((each) => ({ ...each, share: each.share / sum }));
+    .map((each) => (Math.abs(sum - 1) < 1e-9 ? each : { ...each, share: each.share / sum }));
 }
 
 function sharesOfZone(
@@ -60,7 +66,6 @@ function sharesOfZone(
     report(reading, path, { code: 'leakage.outside-envelope', parameters });
     return [];
   }
-  const surfaces: readonly Surface[] = ['walls', 'ceiling', 'floor'];
   const { walls } = leakage;
   if (
     walls !== undefined &&
@@ -153,7 +158,7 @@ function assumeShares(reading: Reading, read: readonly ZoneRead[]): readonly Lea
       zone: zone.id,
       surface,
       to,
-      share: (assumedShares[surface] * zone.volumeM3) / volume,
+      share: assumedShares[surface] * (zone.volumeM3 / volume),
     }));
   });
 }

@@ -31,7 +31,7 @@ export function readMakeUp(
       path,
       given: inFile.duringTest,
       assumed: 'closed',
-      matters: true,
+      matters: inFile.closedLeakage !== undefined,
     });
     const closedLaw = readOffLaw(reading, { inFile, path, duringTest, hasFlow: true });
     const interlock = readInterlock(reading, house.names, {

@@ -2,8 +2,9 @@ import { openingFile } from '../file/opening-file.js';
 import type { Opening, TestPreparation } from '../house.js';
 import type { RawItem } from './read-section.js';
 import { readOpeningLaw } from './read-law.js';
-import { readPlace, type HouseSoFar } from './read-place.js';
+import { readPlace, type HouseSoFar, type ReadPlace } from './read-place.js';
 import { readStand } from './read-stand.js';
+import { insideKinds } from './read-zones.js';
 import { originOf, readValue, type Reading } from './reading.js';
 
 /**
@@ -29,9 +30,16 @@ export function readOpenings(
       path,
       given: inFile.duringTest,
       assumed: 'open',
-      matters: true,
+      matters: place !== undefined && leadsOutside(house, place),
     });
     if (place === undefined || law === undefined) return [];
     return [{ id: name, origin: originOf(path), ...place, law, duringTest }];
   });
+}
+
+/** Whether an opening was part of what an airtightness test measured. */
+function leadsOutside({ zones }: HouseSoFar, { zone, to }: ReadPlace): boolean {
+  const isInside = (id: string): boolean =>
+    zones.some((each) => each.zone.id === id && insideKinds.includes(each.zone.kind));
+  return isInside(zone) !== (to.kind === 'zone' && isInside(to.zone));
 }

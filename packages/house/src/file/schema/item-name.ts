@@ -4,7 +4,7 @@ import { leaf } from './leaf.js';
 import { shapeOf, shapeWords } from './shape-of.js';
 
 /** The longest name [characters]. */
-export const longestName = 60;
+const longestName = 60;
 
 /**
  * Schema of a name: of the house, or of an item that stands elsewhere in the file.

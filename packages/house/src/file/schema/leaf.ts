@@ -11,6 +11,9 @@ export interface LeafDescription {
   readonly jsonSchema?: Readonly<Record<string, unknown>>;
 }
 
+/** No value of a house file is longer; what is may not be searched by patterns [characters]. */
+const longestText = 200;
+
 /**
  * Schema of one value that is read as a whole: text with a unit, a word, a number.
  *
@@ -34,7 +37,9 @@ export function leaf<Value>(
           ? refuse('key.missing', { accepted })
           : value === null
             ? refuse('value.empty', { accepted })
-            : read(value);
+            : typeof value === 'string' && value.length > longestText
+              ? refuse('value.too-long', { length: value.length, allowed: longestText, accepted })
+              : read(value);
       if (result.ok) return result.value;
       for (const problem of result.problems) context.issues.push(asZodIssue(problem, value));
       return z.NEVER;

@@ -79,6 +79,10 @@ export function unknownKey(
   return {
     code: 'key.unknown',
     path: [key],
-    parameters: { key, known, ...(suggestion === undefined ? {} : { suggestion }) },
+    parameters: {
+      key: key.length > 60 ? `${key.slice(0, 60)}…` : key,
+      known,
+      ...(suggestion === undefined ? {} : { suggestion }),
+    },
   };
 }

@@ -28,7 +28,7 @@ export function shapeOf(value: unknown): Shape {
 export const shapeWords: Readonly<Record<Shape, string>> = {
   text: 'text',
   number: 'a number',
-  flag: 'true or false',
+  flag: 'a yes or no',
   list: 'a list',
   map: 'a map of keys and values',
   nothing: 'nothing',
