@@ -26,6 +26,18 @@ export type { NetworkIssue, NetworkIssueCode } from './network-issue.js';
 export { linkReading, pressureAt, type LinkReading, type PressurePlace } from './readings.js';
 export type { NodeAir, Scenario, ScenarioBatch } from './scenario.js';
 export {
+  linearDeviation,
+  readingSensitivities,
+  type Reading,
+  type Sensitivities,
+} from './sensitivities.js';
+export {
+  sizeOpening,
+  type OpeningResult,
+  type OpeningTask,
+  type SizedOpening,
+} from './size-opening.js';
+export {
   batchChunk,
   batchRow,
   batchStatuses,
@@ -37,3 +49,16 @@ export {
 } from './solve-batch.js';
 export { solveNetwork, type SolveOptions } from './solve-network.js';
 export { UnknownIdError } from './unknown-id-error.js';
+export {
+  createSolverPool,
+  type CancelSignal,
+  type PoolOptions,
+  type PoolSolveOptions,
+  type SolverPool,
+} from './workers/solver-pool.js';
+export type {
+  CreateWorker,
+  WorkerPort,
+  WorkerReply,
+  WorkerRequest,
+} from './workers/worker-port.js';

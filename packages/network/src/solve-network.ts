@@ -3,9 +3,8 @@ import type { Balance, BalanceProof, SolveResult, UnsolvedBalance } from './bala
 import type { BuiltNetwork } from './built-network.js';
 import type { Enclosure } from './internal/enclosure.js';
 import { enclose } from './internal/enclosure.js';
-import type { GraphVerdict } from './internal/graph-verdict.js';
 import { linkFlows } from './internal/link-flows.js';
-import type { Iteration } from './internal/newton.js';
+import type { GraphVerdict, Iteration } from './internal/kernel.js';
 import { asBatch, columnsOf, lengthProblem, rowProblem } from './internal/scenario-rows.js';
 import { solveRow } from './internal/solve-row.js';
 import { evaluateLaws, gatherZones } from './internal/sweep.js';

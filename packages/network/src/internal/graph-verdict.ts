@@ -1,23 +1,7 @@
 import { inletAir } from '@evendraft/airflow';
-import type { Kernel } from './kernel.js';
+import type { GraphVerdict, Kernel } from './kernel.js';
 import type { BoundedArc } from './max-flow.js';
 import { circulation } from './max-flow.js';
-
-/**
- * What the graph alone says of the scenario in force.
- *
- * - `unique`: every zone is tied to a boundary by links that answer to every pressure difference.
- * - `open`: balance is possible, but zones hang on one-way or flat links; the solution itself must tell.
- * - `not-unique`: zones that nothing but fixed flows ties to a boundary.
- * - `infeasible`: zones that take in more than they can lose, or lose more than they can take in.
- */
-export interface GraphVerdict {
-  readonly verdict: 'unique' | 'open' | 'not-unique' | 'infeasible';
-  /** Places of the zones concerned. */
-  readonly zones: readonly number[];
-  /** What they lack, where infeasible. */
-  readonly lacking?: 'an outlet' | 'an inlet' | 'both';
-}
 
 const unique: GraphVerdict = { verdict: 'unique', zones: [] };
 

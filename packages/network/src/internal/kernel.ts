@@ -5,8 +5,6 @@ import type {
   LinkState,
   Preparation,
 } from '@evendraft/airflow';
-import type { GraphVerdict } from './graph-verdict.js';
-import type { Iteration } from './newton.js';
 import type { Skyline } from './skyline.js';
 
 /**
@@ -105,4 +103,33 @@ export interface DescribedNumbers {
   /** Height of `to` above `from`, and the density of the air between them. */
   readonly columnRiseM: Float64Array;
   readonly columnDensityKgPerM3: Float64Array;
+}
+
+/** How an iteration stands and how it ended. */
+export interface Iteration {
+  converged: boolean;
+  iterations: number;
+  lawSweeps: number;
+  /** Greatest residual over what the stop test allows: at most 1 where it holds [-]. */
+  excess: number;
+  /** The least excess so far [-]. */
+  leastExcess: number;
+  /** Steps that may still be taken without proof that the potential has fallen. */
+  credit: number;
+}
+
+/**
+ * What the graph alone says of the scenario in force.
+ *
+ * - `unique`: every zone is tied to a boundary by links that answer to every pressure difference.
+ * - `open`: balance is possible, but zones hang on one-way or flat links; the solution itself must tell.
+ * - `not-unique`: zones that nothing but fixed flows ties to a boundary.
+ * - `infeasible`: zones that take in more than they can lose, or lose more than they can take in.
+ */
+export interface GraphVerdict {
+  readonly verdict: 'unique' | 'open' | 'not-unique' | 'infeasible';
+  /** Places of the zones concerned. */
+  readonly zones: readonly number[];
+  /** What they lack, where infeasible. */
+  readonly lacking?: 'an outlet' | 'an inlet' | 'both';
 }

@@ -4,19 +4,6 @@ import { factorize, solveFactorized } from './skyline.js';
 import { evaluateLaws, gatherZones, fillMatrix } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 
-/** How an iteration stands and how it ended. */
-export interface Iteration {
-  converged: boolean;
-  iterations: number;
-  lawSweeps: number;
-  /** Greatest residual over what the stop test allows: at most 1 where it holds [-]. */
-  excess: number;
-  /** The least excess so far [-]. */
-  leastExcess: number;
-  /** Steps that may still be taken without proof that the potential has fallen. */
-  credit: number;
-}
-
 /** When the iteration stops. */
 export interface IterationLimits {
   readonly tolerance: number;

@@ -1,4 +1,4 @@
-import type { Scenario, ScenarioBatch } from '../scenario.js';
+import type { NodeAir, Scenario, ScenarioBatch } from '../scenario.js';
 import type { Kernel } from './kernel.js';
 
 /** A scenario as a batch of one row. */
@@ -14,34 +14,48 @@ export function asBatch({ outdoorAir, ...arrays }: Scenario): ScenarioBatch {
   };
 }
 
-/** One row of a batch as a scenario. */
-export function rowOf(kernel: Kernel, batch: ScenarioBatch, row: number): Scenario {
+/** Rows of a batch as a batch of its own, with copies of its numbers: a view would take its whole array to another thread. */
+export function rowsOf(
+  kernel: Kernel,
+  batch: ScenarioBatch,
+  { first, count }: { readonly first: number; readonly count: number },
+): ScenarioBatch {
   const columns = columnsOf(kernel, batch);
   const part = (name: string): Float64Array | undefined => {
     const column = columns.find((candidate) => candidate.name === name);
-    return column?.values.subarray(row * column.width, (row + 1) * column.width);
+    return column?.values.slice(first * column.width, (first + count) * column.width);
   };
-  const air = (name: string) => {
+  const air = (name: string): NodeAir | undefined => {
     const temperatureC = part(`${name}.temperatureC`);
     const densityKgPerM3 = part(`${name}.densityKgPerM3`);
-    return temperatureC === undefined || densityKgPerM3 === undefined
-      ? undefined
-      : { temperatureC, densityKgPerM3 };
+    return temperatureC && densityKgPerM3 && { temperatureC, densityKgPerM3 };
   };
-  const outdoor = air('outdoorAir');
-  const found = {
+  const parts = {
     boundaryPressuresPa: part('boundaryPressuresPa'),
     linkScale: part('linkScale'),
     linkOffsetPa: part('linkOffsetPa'),
     columnDensityKgPerM3: part('columnDensityKgPerM3'),
+    outdoorAir: air('outdoorAir'),
     zoneAir: air('zoneAir'),
     boundaryAir: air('boundaryAir'),
-    outdoorAir:
-      outdoor === undefined
-        ? undefined
-        : { temperatureC: outdoor.temperatureC[0]!, densityKgPerM3: outdoor.densityKgPerM3[0]! },
   };
-  return Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined));
+  return {
+    count,
+    ...Object.fromEntries(Object.entries(parts).filter(([, value]) => value !== undefined)),
+  };
+}
+
+/** One row of a batch as a scenario. */
+export function rowOf(kernel: Kernel, batch: ScenarioBatch, row: number): Scenario {
+  const { count: _, outdoorAir, ...arrays } = rowsOf(kernel, batch, { first: row, count: 1 });
+  if (outdoorAir === undefined) return arrays;
+  return {
+    ...arrays,
+    outdoorAir: {
+      temperatureC: outdoorAir.temperatureC[0]!,
+      densityKgPerM3: outdoorAir.densityKgPerM3[0]!,
+    },
+  };
 }
 
 /** What is wrong with the length of a batch's arrays, in words; undefined if nothing is. */
