@@ -34,7 +34,7 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
 };
 
 /** Exponents with a loop of their own; all others share one. */
-export function powerClass(exponent: number): number {
+function powerClass(exponent: number): number {
   return exponent === 0.5 || exponent === 1 ? exponent : 0;
 }
 

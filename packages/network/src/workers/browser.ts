@@ -10,6 +10,11 @@ interface BrowserWorker {
   terminate(): void;
 }
 
+/** What the language itself does not promise, and every runtime of modules gives. */
+interface Address {
+  readonly url: string;
+}
+
 declare const URL: new (path: string, base: string) => object;
 declare class Worker implements BrowserWorker {
   constructor(url: object, options: { type: 'module' });
@@ -25,7 +30,11 @@ declare class Worker implements BrowserWorker {
  * @returns a worker for a pool
  */
 export const createBrowserWorker: CreateWorker = () =>
-  browserPort(new Worker(new URL('./browser-worker.js', import.meta.url), { type: 'module' }));
+  browserPort(
+    new Worker(new URL('./browser-worker.js', (import.meta as unknown as Address).url), {
+      type: 'module',
+    }),
+  );
 
 /**
  * A worker that the page has started itself, for a bundler that wants the call in its own file.

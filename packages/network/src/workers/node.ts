@@ -7,6 +7,11 @@ import type { CreateWorker, WorkerPort, WorkerReply } from './worker-port.js';
 declare const process: { getBuiltinModule(name: string): unknown };
 declare const URL: new (path: string, base: string) => object;
 
+/** What the language itself does not promise, and every runtime of modules gives. */
+interface Address {
+  readonly url: string;
+}
+
 interface NodeWorker {
   postMessage(message: unknown): void;
   on(event: 'message', listener: (message: WorkerReply) => void): void;
@@ -25,7 +30,7 @@ interface WorkerThreads {
  */
 export const createNodeWorker: CreateWorker = (): WorkerPort => {
   const { Worker } = process.getBuiltinModule('node:worker_threads') as WorkerThreads;
-  const here = import.meta.url;
+  const here = (import.meta as unknown as Address).url;
   const built = here.endsWith('.ts') ? '../../dist/workers/node-worker.js' : './node-worker.js';
   // Without the conditions of this process, under which the worker would look for sources.
   const worker = new Worker(new URL(built, here), { execArgv: [] });
