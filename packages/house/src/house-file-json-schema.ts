@@ -5,7 +5,8 @@ import { houseFile } from './file/house-file.js';
  * JSON Schema (draft 7) of the house file, for completion and checks in an editor.
  *
  * It tells keys, words, descriptions and examples; units, references between items and sums are checked
- * only by `parseHouse`. The package holds the same as `schema.json`.
+ * only by `parseHouse`. It offers one spelling of each word, where `parseHouse` also takes others
+ * (`fan-assisted`), and no empty sections. The package holds the same as `schema.json`.
  *
  * @returns the schema, plain JSON
  *
