@@ -16,6 +16,12 @@ export { BatchShapeError } from './batch-shape-error.js';
 export { buildNetwork, type BuildResult } from './build-network.js';
 export type { BuiltNetwork } from './built-network.js';
 export { checkNetwork, type NetworkVerdict } from './check-network.js';
+export {
+  findAllBalances,
+  type AllBalances,
+  type AllBalancesResult,
+  type RootBalance,
+} from './find-all-balances.js';
 export type {
   BoundaryDescription,
   LinkDescription,

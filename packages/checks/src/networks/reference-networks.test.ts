@@ -1,6 +1,6 @@
 import { nearZeroWidthPa } from '@evendraft/airflow';
 import type { Balance, BuiltNetwork } from '@evendraft/network';
-import { buildNetwork, checkNetwork, solveNetwork } from '@evendraft/network';
+import { buildNetwork, checkNetwork, findAllBalances, solveNetwork } from '@evendraft/network';
 import { describe, expect, it } from 'vitest';
 import { readReferenceNetworks } from './read-reference-networks.js';
 import type { ReferenceNetwork, ReferenceSolution } from './reference-network.js';
@@ -40,11 +40,12 @@ describe('reference networks: verdicts', () => {
   );
 });
 
-describe('reference networks: several answers', () => {
-  it.each(
-    readReferenceNetworks('several-answers').map((network) => [network.id, network] as const),
-  )('%s, whose fan curve rises, is rejected by name unless an envelope is asked', (_, network) => {
-    const { description } = translateNetwork(network);
+describe.each(
+  readReferenceNetworks('several-answers').map((network) => [network.id, network] as const),
+)('reference networks: several answers: %s', (_, network) => {
+  const { description, scenario } = translateNetwork(network);
+
+  it('is rejected by name, because its fan curve rises', () => {
     const result = buildNetwork(description);
     expect(result.status).toBe('rejected');
     if (result.status === 'rejected') {
@@ -52,6 +53,18 @@ describe('reference networks: several answers', () => {
         ['RisingFanCurve', network.nonMonotoneEdge],
       ]);
     }
+  });
+
+  it('has all its answers found, with their stability', () => {
+    const all = findAllBalances(description, scenario);
+    if (all.status !== 'solved') throw new Error(JSON.stringify(all));
+    const expected = network.solutions!;
+    expect(all.complete).toBe(true);
+    expect(all.balances).toHaveLength(expected.length);
+    all.balances.forEach((root, index) => {
+      expect(root.stable).toBe(expected[index]!.stable);
+      expectSolution(network, root.balance, expected[index]!);
+    });
   });
 });
 
