@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { buildIfNeeded } from '../build.mjs';
 import { commandScript } from '../repository.mjs';
 import { runNode } from '../run-command.mjs';
 
@@ -15,6 +16,8 @@ export const testsGate = {
   name: 'tests',
   title: 'every test of every package',
   async run({ root, write }) {
+    // Tests run from source, but a worker thread starts only from what is compiled.
+    await buildIfNeeded(root, ['packages']);
     const folder = mkdtempSync(join(tmpdir(), 'evendraft-counts-'));
     const countsPath = join(folder, 'counts.json');
     try {
