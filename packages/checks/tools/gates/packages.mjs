@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildIfNeeded } from '../build.mjs';
@@ -163,8 +163,8 @@ function appChecks(app) {
       },
     },
     {
-      title: 'the evendraft command runs',
-      problem: () => problemOf(['node_modules/@evendraft/cli/bin/evendraft.js', '--help'], app),
+      title: 'the evendraft command assesses a house',
+      problem: () => commandProblem(app),
     },
     {
       title: 'a bundle runs without anything of Node and says the same as in Node',
@@ -183,6 +183,22 @@ function appChecks(app) {
       },
     },
   ];
+}
+
+/**
+ * @param {string} app - an application in which the packages are installed
+ * @returns {Promise<string | undefined>} what is wrong with the command
+ */
+async function commandProblem(app) {
+  if (!existsSync(join(app, 'node_modules/.bin/evendraft'))) return 'npm has not linked evendraft';
+  const { exitCode, stdout, stderr } = await runNode(
+    ['node_modules/@evendraft/cli/bin/evendraft.js', 'assess', 'packed-row.yaml', '--json'],
+    { cwd: app },
+  );
+  if (exitCode !== 0) return `exit code ${exitCode}\n${stdout}${stderr}`;
+  /** @type {{ findings: readonly unknown[] }} */
+  const { findings } = JSON.parse(stdout);
+  return findings.length === 1 ? undefined : `${findings.length} findings for one appliance`;
 }
 
 /**
