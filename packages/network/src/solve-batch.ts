@@ -36,6 +36,8 @@ export interface BatchResult {
 export interface BatchOptions {
   readonly tolerance?: number;
   readonly maximumIterations?: number;
+  /** Start every row from nothing instead of from the row before; false when omitted. */
+  readonly cold?: boolean;
   /** Keep the flow of every link; false when omitted. */
   readonly flows?: boolean;
   /** Arrays to write to; new ones when omitted. */
@@ -81,7 +83,7 @@ export function solveBatch(
     const sound = rowProblem(columns, row) === undefined;
     const status = sound ? solveRow(kernel, task) : 'invalid-scenario';
     writeRow(kernel, result, { row, status });
-    task.warm = status === 'solved';
+    task.warm = status === 'solved' && options.cold !== true;
   }
   return result;
 }

@@ -7,7 +7,7 @@ import type { InletAir } from './inlet-air.js';
 export interface LawGroup {
   readonly records: Float64Array;
   readonly recordLength: number;
-  /** What the law's `recordClass` said of all its links. */
+  /** What the law's `recordClass` said of all its links, or 0. */
   readonly recordClass: number;
   begin: number;
   end: number;
@@ -69,7 +69,10 @@ export interface FlowLaw<Description> {
   check(description: Description): LawProblem[];
   /** Length of its record [-]. */
   recordLength(description: Description): number;
-  /** Links with the same block, record length and class are evaluated together; a power law's class is its exponent. */
+  /**
+   * Links with the same block, record length and class are evaluated together; a power law's class is its
+   * exponent. Class 0 takes links of every class, so that rare ones need no group of their own.
+   */
   recordClass(description: Description): number;
   /** Writes its record; allocates nothing. */
   prepare(description: Description, preparation: Preparation): void;

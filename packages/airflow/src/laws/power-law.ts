@@ -3,6 +3,7 @@ import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { highBits, powerFromHigh, roughPower } from './internal/power.js';
+import { inversePowersAt, powersAt, powerTable } from './internal/power-table.js';
 import { powerProblems } from './internal/range-problem.js';
 
 /** Numbers in a record: forward and backward coefficient, exponent, width^exponent. */
@@ -20,7 +21,7 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     'exponents 0.5 to 1; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: (description) => powerProblems(description),
   recordLength: () => powerRecordLength,
-  recordClass: (description) => powerClass(description.exponent),
+  recordClass: (description) => description.exponent,
   prepare(description, { from, to, scale, records, at }) {
     const n = description.exponent;
     records[at] = scale * inletCoefficient(description, from);
@@ -33,15 +34,11 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
 
-/** Exponents with a loop of their own; all others share one. */
-function powerClass(exponent: number): number {
-  return exponent === 0.5 || exponent === 1 ? exponent : 0;
-}
-
-/** Flows and slopes of power laws of one class of exponent. */
+/** Flows and slopes of power laws; the class of a group is the exponent of all its links, or 0 for any. */
 export function powerLawBlock(group: LawGroup, state: LinkState): void {
   if (group.recordClass === 0.5) squareRootBlock(group, state);
-  else generalBlock(group, state);
+  else if (group.recordClass === 0) generalBlock(group, state);
+  else tableBlock(group, state);
 }
 
 function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void {
@@ -82,6 +79,34 @@ function squareRootBlock({ records, begin, end }: LawGroup, state: LinkState): v
       const flowAtWidth = 0.25 * coefficient * records[at + 3]!;
       massFlowKgPerS[link] = flowAtWidth * s * (5 - s * s);
       slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (5 - 3 * s * s);
+    }
+  }
+}
+
+/** The same law where all links share an exponent, whose table then replaces most of the power. */
+function tableBlock({ records, recordClass, begin, end }: LawGroup, state: LinkState): void {
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+  const n = recordClass;
+  const { numbers, binomials } = powerTable(n - 1);
+  const [b1, b2, b3, b4, b5, b6] = binomials;
+  for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
+    const x = pressureDifferencePa[link]!;
+    const size = Math.abs(x);
+    const high = highBits(x);
+    const coefficient = records[at + (high >>> 31)]!;
+    if (size > nearZeroWidthPa) {
+      const field = (high >> 20) & 2047;
+      const centre = (high >>> 12) & 254;
+      const r = size * numbers[inversePowersAt + field]! * numbers[centre]! - 1;
+      const series = 1 + r * (b1 + r * (b2 + r * (b3 + r * (b4 + r * (b5 + r * b6)))));
+      const chord = coefficient * (numbers[powersAt + field]! * numbers[centre + 1]! * series);
+      massFlowKgPerS[link] = chord * x;
+      slopeKgPerSPa[link] = chord * n;
+    } else {
+      const s = x / nearZeroWidthPa;
+      const flowAtWidth = 0.5 * coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = flowAtWidth * s * (3 - n + (n - 1) * s * s);
+      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
     }
   }
 }

@@ -71,6 +71,7 @@ export function createKernel(
       at: 0,
     },
 
+    inForce: { zoneAir: true, boundaryAir: true, scale: true, drives: true, pressures: true },
     verdict: undefined,
     activeCount: 0,
     activeLink: new Int32Array(linkCount),
@@ -104,9 +105,9 @@ export function createKernel(
     pressure: new Float64Array(nodeCount),
     trial: new Float64Array(nodeCount),
     step: new Float64Array(zoneCount),
-    residual: new Float64Array(zoneCount),
-    through: new Float64Array(zoneCount),
-    slopeSum: new Float64Array(zoneCount),
+    residual: new Float64Array(nodeCount),
+    through: new Float64Array(nodeCount),
+    slopeSum: new Float64Array(nodeCount),
     rounding: new Float64Array(zoneCount),
     target: new Float64Array(zoneCount),
     matrix: createSkyline(first),
@@ -140,6 +141,9 @@ function describedNumbers(
   };
 }
 
+/** Fewer links than this of one class join the group of class 0. */
+const smallestGroup = 6;
+
 /** Links that share a block, a record length and a class, each group with room for all its links. */
 function groupsOf(
   links: readonly LinkDescription[],
@@ -155,21 +159,28 @@ function groupsOf(
     byShape.set(shape, members);
     members.push(index);
   });
-  return [...blocks.values()].flatMap((byShape) =>
-    [...byShape.values()].map((members) => {
-      const law = laws[members[0]!]!;
-      const recordLength = law.recordLength(links[members[0]!]!.law);
+  return [...blocks.values()].flatMap((byShape) => {
+    for (const [shape, members] of byShape) {
+      const general = `${shape.split(' ')[0]!} 0`;
+      if (members.length >= smallestGroup || shape === general) continue;
+      byShape.delete(shape);
+      const all = byShape.get(general) ?? [];
+      byShape.set(general, all);
+      all.push(...members);
+    }
+    return [...byShape].map(([shape, members]) => {
+      const [recordLength, recordClass] = shape.split(' ').map(Number) as [number, number];
       return {
-        law,
+        law: laws[members[0]!]!,
         members: Int32Array.from(members),
         recordLength,
-        recordClass: law.recordClass(links[members[0]!]!.law),
+        recordClass,
         records: new Float64Array(recordLength * members.length),
         begin: 0,
         end: 0,
       };
-    }),
-  );
+    });
+  });
 }
 
 function neighboursOf(zoneCount: number, ends: readonly [number, number][]): number[][] {

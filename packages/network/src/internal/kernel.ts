@@ -42,6 +42,14 @@ export interface Kernel {
   readonly drivePa: Float64Array;
   readonly preparation: Preparation;
 
+  /** Which parts of the scenario in force were given, and so are to be set again. */
+  readonly inForce: {
+    zoneAir: boolean;
+    boundaryAir: boolean;
+    scale: boolean;
+    drives: boolean;
+    pressures: boolean;
+  };
   /** What the graph of the links that are on said last. */
   verdict: GraphVerdict | undefined;
 
@@ -69,7 +77,7 @@ export interface Kernel {
 
   readonly iteration: Iteration;
 
-  // The iterate. Pressures by place, boundaries included; the rest by zone place.
+  // The iterate. Pressures and sums by place, boundaries included; the rest by zone place.
   readonly pressure: Float64Array;
   readonly trial: Float64Array;
   readonly step: Float64Array;

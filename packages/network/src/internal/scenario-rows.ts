@@ -89,36 +89,44 @@ export interface Column {
   readonly most: number;
 }
 
+const temperatureRange = { least: -100, most: 1500 };
+const densityRange = { least: 0.05, most: 10 };
+const pressureRange = { least: -1e6, most: 1e6 };
+const scaleRange = { least: 0, most: 1e6 };
+
 /** The arrays that a batch gives. */
 export function columnsOf(kernel: Kernel, batch: ScenarioBatch): Column[] {
   const { zoneCount, boundaryCount, linkCount } = kernel;
-  const temperature = { least: -100, most: 1500 };
-  const density = { least: 0.05, most: 10 };
-  const pressure = { least: -1e6, most: 1e6 };
-  const air = (name: 'outdoorAir' | 'zoneAir' | 'boundaryAir', width: number) => [
-    { name: `${name}.temperatureC`, values: batch[name]?.temperatureC, width, ...temperature },
-    { name: `${name}.densityKgPerM3`, values: batch[name]?.densityKgPerM3, width, ...density },
-  ];
-  const all = [
-    {
-      name: 'boundaryPressuresPa',
-      values: batch.boundaryPressuresPa,
-      width: boundaryCount,
-      ...pressure,
-    },
-    { name: 'linkScale', values: batch.linkScale, width: linkCount, least: 0, most: 1e6 },
-    { name: 'linkOffsetPa', values: batch.linkOffsetPa, width: linkCount, ...pressure },
-    {
-      name: 'columnDensityKgPerM3',
-      values: batch.columnDensityKgPerM3,
-      width: linkCount,
-      ...density,
-    },
-    ...air('outdoorAir', 1),
-    ...air('zoneAir', zoneCount),
-    ...air('boundaryAir', boundaryCount),
-  ];
-  return all.flatMap(({ values, ...column }) =>
-    values === undefined ? [] : [{ ...column, values }],
+  const columns: Column[] = [];
+  const add = (
+    values: Float64Array | undefined,
+    column: Pick<Column, 'name' | 'width'>,
+    range: Pick<Column, 'least' | 'most'>,
+  ): void => {
+    if (values !== undefined) columns.push({ values, ...column, ...range });
+  };
+  const addAir = (name: 'outdoorAir' | 'zoneAir' | 'boundaryAir', width: number): void => {
+    const air = batch[name];
+    if (air === undefined) return;
+    add(air.temperatureC, { name: `${name}.temperatureC`, width }, temperatureRange);
+    add(air.densityKgPerM3, { name: `${name}.densityKgPerM3`, width }, densityRange);
+  };
+  const addLinks = (
+    name: 'linkScale' | 'linkOffsetPa' | 'columnDensityKgPerM3',
+    range: Pick<Column, 'least' | 'most'>,
+  ): void => {
+    add(batch[name], { name, width: linkCount }, range);
+  };
+  add(
+    batch.boundaryPressuresPa,
+    { name: 'boundaryPressuresPa', width: boundaryCount },
+    pressureRange,
   );
+  addLinks('linkScale', scaleRange);
+  addLinks('linkOffsetPa', pressureRange);
+  addLinks('columnDensityKgPerM3', densityRange);
+  addAir('outdoorAir', 1);
+  addAir('zoneAir', zoneCount);
+  addAir('boundaryAir', boundaryCount);
+  return columns;
 }

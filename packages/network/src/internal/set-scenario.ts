@@ -7,36 +7,76 @@ import type { Kernel } from './kernel.js';
  * change of boundary pressures costs a copy, and nothing is allocated.
  */
 export function setScenario(kernel: Kernel, batch: ScenarioBatch, row: number): void {
-  const { zoneCount, boundaryCount, linkCount, described, scale } = kernel;
+  const { inForce } = kernel;
   let airChanged = false;
+  if (inForce.zoneAir || batch.zoneAir !== undefined) airChanged = setZoneAir(kernel, batch, row);
+  if (inForce.boundaryAir || batch.boundaryAir !== undefined) {
+    airChanged = setBoundaryAir(kernel, batch, row) || airChanged;
+  }
+  const scaled = (inForce.scale || batch.linkScale !== undefined) && setScale(kernel, batch, row);
+  if (scaled || airChanged) prepareRecords(kernel);
+
+  const drives =
+    batch.outdoorAir !== undefined ||
+    batch.columnDensityKgPerM3 !== undefined ||
+    batch.linkOffsetPa !== undefined;
+  if (airChanged || scaled || drives || inForce.drives) setDrives(kernel, batch, row);
+  const pressures = batch.boundaryPressuresPa !== undefined;
+  if (pressures || inForce.pressures) setBoundaryPressures(kernel, batch, row);
+
+  inForce.zoneAir = batch.zoneAir !== undefined;
+  inForce.boundaryAir = batch.boundaryAir !== undefined;
+  inForce.scale = batch.linkScale !== undefined;
+  inForce.drives = drives;
+  inForce.pressures = pressures;
+}
+
+function setZoneAir(kernel: Kernel, { zoneAir }: ScenarioBatch, row: number): boolean {
+  const { zoneCount, placeOfZone } = kernel;
+  let changed = false;
   for (let zone = 0; zone < zoneCount; zone++) {
     const at = row * zoneCount + zone;
-    if (setNodeAir(kernel, kernel.placeOfZone[zone]!, batch.zoneAir, at)) airChanged = true;
+    if (setNodeAir(kernel, placeOfZone[zone]!, zoneAir, at)) changed = true;
   }
+  return changed;
+}
+
+function setBoundaryAir(kernel: Kernel, { boundaryAir }: ScenarioBatch, row: number): boolean {
+  const { zoneCount, boundaryCount } = kernel;
+  let changed = false;
   for (let boundary = 0; boundary < boundaryCount; boundary++) {
     const at = row * boundaryCount + boundary;
-    if (setNodeAir(kernel, zoneCount + boundary, batch.boundaryAir, at)) airChanged = true;
+    if (setNodeAir(kernel, zoneCount + boundary, boundaryAir, at)) changed = true;
   }
+  return changed;
+}
 
-  const { linkScale } = batch;
+/** Takes over the factors on the links' flows; packs the links anew where one was switched. */
+function setScale(kernel: Kernel, { linkScale }: ScenarioBatch, row: number): boolean {
+  const { linkCount, scale } = kernel;
   let switched = false;
-  let scaled = false;
+  let changed = false;
   for (let link = 0; link < linkCount; link++) {
     const now = linkScale === undefined ? 1 : linkScale[row * linkCount + link]!;
     const before = scale[link]!;
     if (now === before) continue;
     // The first row finds NaN here, which counts as a switch.
     if (!(before >= 0) || before > 0 !== now > 0) switched = true;
-    scaled = true;
+    changed = true;
     scale[link] = now;
   }
   if (switched) packLinks(kernel);
-  if (scaled || airChanged) prepareRecords(kernel);
+  return changed;
+}
 
-  setDrives(kernel, batch, row);
-  const { boundaryPressuresPa } = batch;
+function setBoundaryPressures(
+  kernel: Kernel,
+  { boundaryPressuresPa }: ScenarioBatch,
+  row: number,
+): void {
+  const { zoneCount, boundaryCount, described, pressure } = kernel;
   for (let boundary = 0; boundary < boundaryCount; boundary++) {
-    kernel.pressure[zoneCount + boundary] =
+    pressure[zoneCount + boundary] =
       boundaryPressuresPa === undefined
         ? described.boundaryPressurePa[boundary]!
         : boundaryPressuresPa[row * boundaryCount + boundary]!;

@@ -18,32 +18,32 @@ export function findDifferences(kernel: Kernel, pressure = kernel.pressure): voi
   }
 }
 
-/** Residual, through-flow and sum of slopes of every zone from the links' flows and slopes. */
+/**
+ * Residual, through-flow and sum of slopes of every zone from the links' flows and slopes.
+ *
+ * Link by link, boundaries collecting sums that nobody reads: one loop without a branch was faster than lists
+ * by zone summed in registers, whose short loops the processor cannot foresee.
+ */
 export function gatherZones(kernel: Kernel): void {
-  const { zoneCount, incidentStart, incident, residual, through, slopeSum } = kernel;
+  const { activeCount, activeFrom, activeTo, residual, through, slopeSum } = kernel;
   const { massFlowKgPerS, slopeKgPerSPa } = kernel.state;
-  let next = 0;
-  for (let zone = 0; zone < zoneCount; zone++) {
-    let net = 0;
-    let sum = 0;
-    let slope = 0;
-    for (const end = incidentStart[2 * zone + 1]!; next < end; next++) {
-      const link = incident[next]!;
-      const flow = massFlowKgPerS[link]!;
-      net += flow;
-      sum += Math.abs(flow);
-      slope += slopeKgPerSPa[link]!;
-    }
-    for (const end = incidentStart[2 * zone + 2]!; next < end; next++) {
-      const link = incident[next]!;
-      const flow = massFlowKgPerS[link]!;
-      net -= flow;
-      sum += Math.abs(flow);
-      slope += slopeKgPerSPa[link]!;
-    }
-    residual[zone] = net;
-    through[zone] = sum;
-    slopeSum[zone] = slope;
+  for (let node = 0; node < residual.length; node++) {
+    residual[node] = 0;
+    through[node] = 0;
+    slopeSum[node] = 0;
+  }
+  for (let link = 0; link < activeCount; link++) {
+    const from = activeFrom[link]!;
+    const to = activeTo[link]!;
+    const flow = massFlowKgPerS[link]!;
+    const size = Math.abs(flow);
+    const slope = slopeKgPerSPa[link]!;
+    residual[from] = residual[from]! + flow;
+    residual[to] = residual[to]! - flow;
+    through[from] = through[from]! + size;
+    through[to] = through[to]! + size;
+    slopeSum[from] = slopeSum[from]! + slope;
+    slopeSum[to] = slopeSum[to]! + slope;
   }
 }
 
