@@ -18,7 +18,7 @@ const stepsOnCredit = 20;
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
   const { zoneCount, pressure, trial, iteration } = kernel;
-  trial.set(pressure);
+  for (let node = 0; node < pressure.length; node++) trial[node] = pressure[node]!;
   evaluateLaws(kernel, trial);
   gatherZones(kernel);
   const excess = residualExcess(kernel, tolerance);

@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { findDifferences, gatherZones, fillMatrix } from './sweep.js';
+import { fillMatrix, gatherZones } from './sweep.js';
 
 /** Half-length of the chord that replaces each law in the first, linear solve [Pa]. */
 const startChordPa = 4;
@@ -18,24 +18,26 @@ export function findStart(kernel: Kernel): number {
   const { zoneCount, activeCount, pressure, state } = kernel;
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   const sweeps = findChords(kernel);
-  const { chordSlope, chordFlow } = kernel;
-  pressure.fill(0, 0, zoneCount);
-  findDifferences(kernel);
+  const { activeFrom, activeTo, activeDrivePa, chordSlope, chordFlow } = kernel;
+  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
   for (let link = 0; link < activeCount; link++) {
-    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+    const difference =
+      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
+    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * difference;
     slopeKgPerSPa[link] = chordSlope[link]!;
   }
   if (!linearStep(kernel)) return sweeps;
 
-  findDifferences(kernel);
   for (let link = 0; link < activeCount; link++) {
-    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+    const difference =
+      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
+    pressureDifferencePa[link] = difference;
+    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * difference;
   }
   for (const group of kernel.groups) {
     if (group.begin < group.end) group.law.inverseBlock?.(group, state);
   }
   // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
-  const { activeFrom, activeTo, activeDrivePa } = kernel;
   for (let link = 0; link < activeCount; link++) {
     const difference =
       pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;

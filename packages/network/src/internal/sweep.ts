@@ -2,19 +2,14 @@ import type { Kernel } from './kernel.js';
 
 /** Flow and slope of every active link at the given pressures. */
 export function evaluateLaws(kernel: Kernel, pressure: Float64Array): void {
-  findDifferences(kernel, pressure);
-  for (const group of kernel.groups) {
-    if (group.begin < group.end) group.law.block(group, kernel.state);
-  }
-}
-
-/** Pressure difference of every active link at the given pressures. */
-export function findDifferences(kernel: Kernel, pressure = kernel.pressure): void {
-  const { activeCount, activeFrom, activeTo, activeDrivePa } = kernel;
-  const { pressureDifferencePa } = kernel.state;
+  const { activeCount, activeFrom, activeTo, activeDrivePa, groups, state } = kernel;
+  const { pressureDifferencePa } = state;
   for (let link = 0; link < activeCount; link++) {
     pressureDifferencePa[link] =
       pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
+  }
+  for (const group of groups) {
+    if (group.begin < group.end) group.law.block(group, state);
   }
 }
 

@@ -1,0 +1,38 @@
+/**
+ * Cost against size for networks shaped like buildings:
+ * `npx tsx --conditions @evendraft/source bench/scaling.ts`.
+ */
+import { buildNetwork, solveNetwork } from '@evendraft/network';
+import { benchmarkNetwork } from './cases/benchmark-network.js';
+
+console.log('  zones   links   build ms   cold solve ms   us a link   steps   sweeps');
+for (const zones of [8, 30, 120, 500, 1000, 2000, 5000, 10_000]) {
+  const links = 5 * zones;
+  const description = benchmarkNetwork(1, { zones, links });
+  const began = performance.now();
+  const built = buildNetwork(description);
+  const buildMs = performance.now() - began;
+  if (built.status === 'rejected') throw new Error(JSON.stringify(built.issues));
+  const times: number[] = [];
+  let line = '';
+  for (let turn = 0; turn < 15; turn++) {
+    const start = process.cpuUsage();
+    const repeats = Math.max(1, Math.round(2000 / zones));
+    for (let k = 0; k < repeats; k++) {
+      const result = solveNetwork(built.network, {}, { enclosure: false });
+      if (result.status !== 'solved') throw new Error(result.hint);
+      const { iterations, lawSweeps } = result.proof;
+      line = `${String(iterations).padStart(5)}   ${String(lawSweeps).padStart(6)}`;
+    }
+    const { user, system } = process.cpuUsage(start);
+    times.push((user + system) / 1000 / repeats);
+  }
+  const ms = times.sort((a, b) => a - b)[times.length >> 1]!;
+  console.log(
+    `${String(zones).padStart(7)} ${String(description.links.length).padStart(7)} ${buildMs
+      .toFixed(1)
+      .padStart(
+        10,
+      )} ${ms.toFixed(3).padStart(15)} ${((1000 * ms) / links).toFixed(3).padStart(11)}   ${line}`,
+  );
+}
