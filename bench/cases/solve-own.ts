@@ -10,8 +10,8 @@ export interface ColdSolve {
 }
 
 /**
- * Cold solves through the public batch interface: every row is the same scenario, with nothing kept from the
- * row before.
+ * Cold solves through the public batch interface: every row is the same scenario and starts from
+ * nothing.
  *
  * @param network - a built network
  * @param count - how many solves a call does
@@ -20,7 +20,7 @@ export interface ColdSolve {
 export function coldSolve(network: BuiltNetwork, count: number): ColdSolve {
   const into = createBatchResult(network, count, false);
   const batch = { count };
-  const options = { into, cold: true };
+  const options = { into };
   const solve = (): void => {
     solveBatch(network, batch, options);
     if (into.status[0] !== 1) throw new Error('a benchmark network was not solved');

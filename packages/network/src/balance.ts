@@ -28,7 +28,7 @@ export interface LinkFlows {
 export interface BalanceProof {
   /** Newton steps, the start not counted. */
   readonly iterations: number;
-  /** How often every law was evaluated, enclosure and start included. */
+  /** How often every law was evaluated, enclosure included. */
   readonly lawSweeps: number;
   /** Greatest residual of a zone over the flow through it [-]. */
   readonly largestRelativeResidual: number;

@@ -44,7 +44,6 @@ export {
   type SizedOpening,
 } from './size-opening.js';
 export {
-  batchChunk,
   batchRow,
   batchStatuses,
   createBatchResult,

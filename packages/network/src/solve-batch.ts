@@ -36,8 +36,6 @@ export interface BatchResult {
 export interface BatchOptions {
   readonly tolerance?: number;
   readonly maximumIterations?: number;
-  /** Start every row from nothing instead of from the row before; false when omitted. */
-  readonly cold?: boolean;
   /** Keep the flow of every link; false when omitted. */
   readonly flows?: boolean;
   /** Arrays to write to; new ones when omitted. */
@@ -46,14 +44,11 @@ export interface BatchOptions {
   readonly rows?: readonly [first: number, end: number];
 }
 
-/** Rows that are solved one from the other; each chunk starts cold, so that results depend on nothing else. */
-export const batchChunk = 256;
-
 /**
  * Solves many scenarios on one network. The loop allocates nothing for rows that solve.
  *
- * Within a chunk of 256 rows each starts from the row before, so order rows by likeness. The result does not
- * depend on which chunks are solved where.
+ * Every row starts afresh: from the start that the solver finds itself, a row takes no more steps than from the
+ * row before, and it depends on no other row, on no order, and not on which thread solves it.
  *
  * @param network - a built network
  * @param batch - scenarios, a row each
@@ -76,14 +71,12 @@ export function solveBatch(
     tolerance: options.tolerance ?? defaultTolerance,
     maximumIterations: options.maximumIterations ?? defaultMaximumIterations,
   };
-  const task = { batch, row: 0, limits, warm: false };
+  const task = { batch, row: 0, limits, started: false };
   for (let row = first; row < end; row++) {
-    if (row % batchChunk === 0) task.warm = false;
     task.row = row;
     const sound = rowProblem(columns, row) === undefined;
     const status = sound ? solveRow(kernel, task) : 'invalid-scenario';
     writeRow(kernel, result, { row, status });
-    task.warm = status === 'solved' && options.cold !== true;
   }
   return result;
 }

@@ -64,7 +64,7 @@ export function solveNetwork(
       tolerance: options.tolerance ?? defaultTolerance,
       maximumIterations: options.maximumIterations ?? defaultMaximumIterations,
     },
-    warm: options.start !== undefined,
+    started: options.start !== undefined,
   });
   if (status === 'infeasible' || status === 'not-unique') return refused(network);
   const { iteration } = kernel;

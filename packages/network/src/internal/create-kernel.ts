@@ -1,5 +1,5 @@
 import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
-import { flowLawOf, inletAir } from '@evendraft/airflow';
+import { flowAt, flowLawOf, inletAir } from '@evendraft/airflow';
 import type { LinkDescription, NetworkDescription } from '../network-description.js';
 import type { DescribedNumbers, Kernel, KernelGroup } from './kernel.js';
 import { createSkyline } from './skyline.js';
@@ -91,7 +91,6 @@ export function createKernel(
     interiorSlot: new Int32Array(interior),
     chordSlope: new Float64Array(linkCount),
     chordFlow: new Float64Array(linkCount),
-    chordsKnown: false,
 
     iteration: {
       converged: false,
@@ -114,6 +113,9 @@ export function createKernel(
   };
 }
 
+/** Half-length of the chord that stands for each law in the first, linear solve [Pa]. */
+const chordPa = 4;
+
 function describedNumbers(
   { zones, boundaries, links, outdoorAir }: NetworkDescription,
   place: Int32Array,
@@ -126,6 +128,12 @@ function describedNumbers(
     return values;
   };
   const heightM = byPlace((node) => node.heightM);
+  const airOf = new Map(nodes.map((node) => [node.id, node.air]));
+  const chords = links.map((link) => {
+    const air = { from: airOf.get(link.from)!, to: airOf.get(link.to)! };
+    const flow = (x: number): number => flowAt(link.law, x, air).massFlowKgPerS;
+    return [flow(chordPa), flow(-chordPa)] as const;
+  });
   return {
     temperatureC: byPlace((node) => node.air.temperatureC),
     densityKgPerM3: byPlace((node) => node.air.densityKgPerM3),
@@ -138,6 +146,8 @@ function describedNumbers(
       links,
       (link) => link.columnAir?.densityKgPerM3 ?? outdoorAir.densityKgPerM3,
     ),
+    chordSlope: Float64Array.from(chords, ([above, below]) => (above - below) / (2 * chordPa)),
+    chordFlow: Float64Array.from(chords, ([above, below]) => (above + below) / 2),
   };
 }
 

@@ -70,10 +70,9 @@ export interface Kernel {
   interiorCount: number;
   readonly interiorLink: Int32Array;
   readonly interiorSlot: Int32Array;
-  /** Chord of each active law over ±`startChordPa`: slope and mean flow. */
+  /** Chord of each active law over ±4 Pa, for the start: slope and mean flow. */
   readonly chordSlope: Float64Array;
   readonly chordFlow: Float64Array;
-  chordsKnown: boolean;
 
   readonly iteration: Iteration;
 
@@ -111,6 +110,9 @@ export interface DescribedNumbers {
   /** Height of `to` above `from`, and the density of the air between them. */
   readonly columnRiseM: Float64Array;
   readonly columnDensityKgPerM3: Float64Array;
+  /** Chord of each law over ±4 Pa in the air described. */
+  readonly chordSlope: Float64Array;
+  readonly chordFlow: Float64Array;
 }
 
 /** How an iteration stands and how it ended. */

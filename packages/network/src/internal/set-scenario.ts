@@ -175,9 +175,10 @@ function prepareRecords(kernel: Kernel): void {
       preparation.scale = kernel.scale[link]!;
       preparation.at = (place - group.begin) * group.recordLength;
       kernel.laws[link]!.prepare(kernel.descriptions[link]!, preparation);
+      kernel.chordSlope[place] = kernel.scale[link]! * kernel.described.chordSlope[link]!;
+      kernel.chordFlow[place] = kernel.scale[link]! * kernel.described.chordFlow[link]!;
     }
   }
-  kernel.chordsKnown = false;
 }
 
 function loadInlet(kernel: Kernel, node: number, into: Kernel['preparation']['from']): void {

@@ -14,18 +14,17 @@ export interface RowTask {
   readonly batch: ScenarioBatch;
   row: number;
   readonly limits: IterationLimits;
-  /** Keep the pressures that are in the kernel as a start. */
-  warm: boolean;
+  /** Start from the pressures that are in the kernel. */
+  readonly started: boolean;
 }
 
 /** Solves one row of a batch whose numbers have been checked, in the kernel; allocates nothing if it solves. */
-export function solveRow(kernel: Kernel, { batch, row, limits, warm }: RowTask): RowStatus {
+export function solveRow(kernel: Kernel, { batch, row, limits, started }: RowTask): RowStatus {
   setScenario(kernel, batch, row);
   const { verdict } = graphVerdict(kernel);
   if (verdict === 'infeasible' || verdict === 'not-unique') return verdict;
-  const startSweeps = warm ? 0 : findStart(kernel);
+  if (!started) findStart(kernel);
   iterate(kernel, limits);
-  kernel.iteration.lawSweeps += startSweeps;
   if (!kernel.iteration.converged) return 'not-converged';
   if (verdict === 'open') {
     const zones = untiedZones(kernel);

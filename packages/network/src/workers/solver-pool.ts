@@ -3,7 +3,7 @@ import { BatchShapeError } from '../batch-shape-error.js';
 import { columnsOf, lengthProblem, rowsOf } from '../internal/scenario-rows.js';
 import type { ScenarioBatch } from '../scenario.js';
 import type { BatchResult } from '../solve-batch.js';
-import { batchChunk, createBatchResult } from '../solve-batch.js';
+import { createBatchResult } from '../solve-batch.js';
 import { defaultMaximumIterations, defaultTolerance } from '../solve-network.js';
 import type { CreateWorker, WorkerPort } from './worker-port.js';
 
@@ -42,6 +42,9 @@ export interface CancelSignal {
   addEventListener(type: 'abort', listener: () => void): void;
   removeEventListener(type: 'abort', listener: () => void): void;
 }
+
+/** Rows that a worker is given at once: some milliseconds of work. */
+const chunkRows = 256;
 
 interface Job {
   readonly batch: ScenarioBatch;
@@ -87,7 +90,7 @@ export function createSolverPool(
       const port = job === undefined ? undefined : idle.pop();
       if (job === undefined || port === undefined) return;
       const firstRow = job.nextRow;
-      const count = Math.min(batchChunk, job.batch.count - firstRow);
+      const count = Math.min(chunkRows, job.batch.count - firstRow);
       job.nextRow += count;
       const ticket = ++lastTicket;
       tickets.set(ticket, { job, firstRow, port });
