@@ -9,7 +9,7 @@ export interface Enclosure {
   readonly lawSweeps: number;
 }
 
-const mostCorrections = 6;
+const mostCorrections = 16;
 const leastWidthPa = 1e-14;
 
 /**
