@@ -105,7 +105,11 @@ describe('the worst case', () => {
     expect(study.counts).toEqual({ states: 8, weathers: 2, airtightnessCases: 1, solves: 16 + 4 });
     expect(study.unsolved).toEqual([]);
     const deepest = study.situations.map((s) => Math.min(...s.zones.map((z) => z.pressurePa)));
-    expect(deepest).toEqual([...deepest].sort((a, b) => a - b));
+    // Within 1e-4 Pa states tie and keep their own order.
+    for (const [i, pressurePa] of deepest.entries()) {
+      expect(pressurePa).toBeGreaterThan((deepest[i - 1] ?? -Infinity) - 1e-4);
+    }
+    expect(deepest.at(-1)! - deepest[0]!).toBeGreaterThan(10);
     expect(study.situations[0]?.label).toBe('dryer + fan; utility door shut');
     expect(study.proof.notEnclosed).toBe(0);
   });
@@ -121,6 +125,37 @@ describe('the worst case', () => {
     }
     expect(study.appliances.map((a) => [a.appliance, a.zone])).toEqual([
       ['water heater', 'utility'],
+    ]);
+  });
+
+  it('keeps states that tie in the order in which they were studied', async () => {
+    // Each of these fans is blocked at the suction that the first one makes, so that adding it changes nothing.
+    const strong = { kind: 'fixedFlow', volumeFlowM3PerS: 0.1 } as const;
+    const weak = {
+      kind: 'fanCurve',
+      points: [
+        { pressureRisePa: 0.5, volumeFlowM3PerS: 0 },
+        { pressureRisePa: 0, volumeFlowM3PerS: 0.01 },
+      ],
+      beyondShutOff: 'blocked',
+    } as const;
+    const [template] = house.devices;
+    const devices = [strong, weak, weak].map((law, i) => ({
+      ...template!,
+      id: `fan ${i}`,
+      speeds: [{ name: 'on', ratedFlowM3PerS: 0.1, law }],
+    }));
+    const result = compileHouse({ ...house, doors: house.doors.slice(0, 1), devices });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    const study = await worstCaseStudy(result.compiled);
+    const tied = study.situations.filter(
+      ({ weather, label }) => weather === 'still' && /^fan 0.*door shut$/.test(label),
+    );
+    expect(tied.map(({ label }) => label.split(';')[0])).toEqual([
+      'fan 0',
+      'fan 0 + fan 2',
+      'fan 0 + fan 1',
+      'fan 0 + fan 1 + fan 2',
     ]);
   });
 

@@ -114,7 +114,7 @@ export async function worstCaseStudy(
   onProgress?.(done, total);
 
   const depth = depthOf(house.zones);
-  solved.sort((a, b) => depth(a) - depth(b));
+  solved.sort((a, b) => inTies(depth(a)) - inTies(depth(b)));
   const zones = house.zones.flatMap((zone) => zoneWorst(zone, solved));
   return {
     question: 'worst case',
@@ -130,6 +130,17 @@ export async function worstCaseStudy(
     },
     proof: weakestProof(solved),
   };
+}
+
+/**
+ * Pressures this close count as equal, far above what the proof leaves open and far below what is printed [Pa].
+ * States that tie, such as a fan beyond its shut-off and the same fan off, then keep the order in which they
+ * were studied, whatever the last bit of a solve.
+ */
+const tiePa = 1e-4;
+
+function inTies(pressurePa: number): number {
+  return Math.round(pressurePa / tiePa);
 }
 
 function baselineKey(question: {
@@ -168,7 +179,7 @@ function zoneWorst(zone: Zone, solved: readonly StateBalance[]): readonly ZoneWo
   const [first, ...rest] = seen;
   if (first === undefined) return [];
   const least = (of: (w: WorstPressure) => number): WorstPressure =>
-    rest.reduce((worst, w) => (of(w) < of(worst) ? w : worst), first);
+    rest.reduce((worst, w) => (inTies(of(w)) < inTies(of(worst)) ? w : worst), first);
   return [
     {
       zone: zone.id,
