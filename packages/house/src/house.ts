@@ -1,13 +1,17 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
-export type SourceStatus =
-  | 'found'
-  | 'found second-hand'
-  | 'memory'
-  | 'our choice'
-  | 'derived'
-  | 'common practice, no source';
+export type SourceStatus = (typeof sourceStatuses)[number];
+
+/** Every source status, the surest first. */
+export const sourceStatuses = [
+  'found',
+  'found second-hand',
+  'memory',
+  'our choice',
+  'derived',
+  'common practice, no source',
+] as const;
 
 /** Where a number comes from. */
 export interface Source {
@@ -56,8 +60,21 @@ export interface Zone {
 }
 
 /** Living zones are inside the tested envelope; the others are buffers outside it, a basement is inside unless said. */
-export type ZoneKind =
-  'living' | 'basement' | 'closet' | 'attic' | 'garage' | 'crawl space' | 'shaft';
+export type ZoneKind = (typeof zoneKinds)[number];
+
+/** Every kind of zone. */
+export const zoneKinds = [
+  'living',
+  'basement',
+  'closet',
+  'attic',
+  'garage',
+  'crawl space',
+  'shaft',
+] as const;
+
+/** Kinds of zones inside the envelope that an airtightness test takes in; the others are buffers around it. */
+export const insideZoneKinds: readonly ZoneKind[] = ['living', 'basement', 'closet'];
 
 /** Something beyond the house whose pressure and temperature are given: a neighbour, a corridor, a shaft. */
 export interface Surrounding {
@@ -142,15 +159,19 @@ export interface Door {
 }
 
 /** Kinds of devices that carry air between a zone and outdoors. */
-export type DeviceKind =
-  | 'hood'
-  | 'downdraft'
-  | 'dryer'
-  | 'condensing dryer'
-  | 'bath fan'
-  | 'central vacuum'
-  | 'exhaust fan'
-  | 'supply fan';
+export type DeviceKind = (typeof deviceKinds)[number];
+
+/** Every kind of device. */
+export const deviceKinds = [
+  'hood',
+  'downdraft',
+  'dryer',
+  'condensing dryer',
+  'bath fan',
+  'central vacuum',
+  'exhaust fan',
+  'supply fan',
+] as const;
 
 /** One speed of a device. */
 export interface DeviceSpeed {
@@ -214,27 +235,35 @@ export interface Ventilator {
 }
 
 /** How an appliance gets rid of its combustion gas. */
-export type VentType =
-  | 'natural draft'
-  | 'fan assisted'
-  | 'induced draft'
-  | 'power vented'
-  | 'direct vent'
-  | 'sealed combustion'
-  | 'open hearth'
-  | 'closed stove'
-  | 'unvented'
-  | 'electric';
+export type VentType = (typeof ventTypes)[number];
+
+/** Every vent type. */
+export const ventTypes = [
+  'natural draft',
+  'fan assisted',
+  'induced draft',
+  'power vented',
+  'direct vent',
+  'sealed combustion',
+  'open hearth',
+  'closed stove',
+  'unvented',
+  'electric',
+] as const;
 
 /** Kinds of combustion appliances and hearths. */
-export type ApplianceKind =
-  | 'water heater'
-  | 'furnace'
-  | 'boiler'
-  | 'fireplace'
-  | 'wood stove'
-  | 'room heater'
-  | 'decorative gas appliance';
+export type ApplianceKind = (typeof applianceKinds)[number];
+
+/** Every kind of appliance. */
+export const applianceKinds = [
+  'water heater',
+  'furnace',
+  'boiler',
+  'fireplace',
+  'wood stove',
+  'room heater',
+  'decorative gas appliance',
+] as const;
 
 /** A combustion appliance or hearth that the house's suction may upset. */
 export interface Appliance {

@@ -39,6 +39,14 @@ export { houseIssues } from './house-issues.js';
 export type { HouseIssueCode } from './house-issues.js';
 export { kindNames } from './kind-names.js';
 export type { KindTable } from './kind-names.js';
+export {
+  applianceKinds,
+  deviceKinds,
+  insideZoneKinds,
+  sourceStatuses,
+  ventTypes,
+  zoneKinds,
+} from './house.js';
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario } from './compile-house.js';
 export type { CompiledHouse, CompileResult, HouseScenario } from './compile-house.js';

@@ -1,49 +1,18 @@
+import { applianceKinds, sourceStatuses, ventTypes } from '@evendraft/house';
 import * as z from 'zod';
 import type { LimitSet } from './limit-set.js';
 
 const text = z.string().trim().min(1);
 const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 
-const kinds = z
-  .array(
-    z.enum([
-      'water heater',
-      'furnace',
-      'boiler',
-      'fireplace',
-      'wood stove',
-      'room heater',
-      'decorative gas appliance',
-    ]),
-  )
-  .min(1);
-const vents = z
-  .array(
-    z.enum([
-      'natural draft',
-      'fan assisted',
-      'induced draft',
-      'power vented',
-      'direct vent',
-      'sealed combustion',
-      'open hearth',
-      'closed stove',
-    ]),
-  )
-  .min(1);
+const kinds = z.array(z.enum(applianceKinds)).min(1);
+const vents = z.array(z.enum(ventTypes).exclude(['unvented', 'electric'])).min(1);
 
 const source = z.strictObject({
   document: text,
   edition: z.exactOptional(text),
   section: z.exactOptional(text),
-  status: z.enum([
-    'found',
-    'found second-hand',
-    'memory',
-    'our choice',
-    'derived',
-    'common practice, no source',
-  ]),
+  status: z.enum(sourceStatuses),
 });
 
 const chimney = z

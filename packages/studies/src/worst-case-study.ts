@@ -1,4 +1,5 @@
 import {
+  insideZoneKinds,
   operatingStates,
   type Appliance,
   type CompiledHouse,
@@ -163,7 +164,7 @@ function nextTurn(): Promise<void> {
 }
 
 function depthOf(zones: readonly Zone[]): (balance: StateBalance) => number {
-  const inside = zones.map((z) => ['living', 'basement', 'closet'].includes(z.kind));
+  const inside = zones.map((z) => insideZoneKinds.includes(z.kind));
   return (balance) =>
     balance.zones.reduce(
       (least, z, i) => (inside[i] ? Math.min(least, z.pressurePa) : least),

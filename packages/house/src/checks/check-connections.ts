@@ -1,6 +1,6 @@
-import type { Door, LeakShare, Opening, Outlet } from '../house.js';
+import { insideZoneKinds, type Door, type LeakShare, type Opening, type Outlet } from '../house.js';
 import type { RawItem } from '../reading/read-section.js';
-import { insideKinds, type ZoneRead } from '../reading/read-zones.js';
+import type { ZoneRead } from '../reading/read-zones.js';
 import { report, warn, type Reading } from '../reading/reading.js';
 
 /** What is always there to let air through. */
@@ -40,7 +40,7 @@ export function checkConnections(reading: Reading, house: Connections): void {
     const own = neighbours.get(zone.id) ?? new Set();
     if (!reached.has(zone.id)) {
       reportUnconnected(reading, item, own.size === 0 ? [] : [...own]);
-    } else if (!insideKinds.includes(zone.kind) && !own.has(beyond)) {
+    } else if (!insideZoneKinds.includes(zone.kind) && !own.has(beyond)) {
       const parameters = { name: zone.id, kind: zone.kind };
       warn(reading, item.path, { code: 'zone.closed-buffer', parameters });
     }

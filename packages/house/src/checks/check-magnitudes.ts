@@ -1,8 +1,8 @@
 import { formatQuantity, inUnit } from '@evendraft/units';
 import type { IssuePath } from '@evendraft/text';
-import type { AssumedDimension, House } from '../house.js';
+import { insideZoneKinds, type AssumedDimension, type House } from '../house.js';
 import { warn, type Reading } from '../reading/reading.js';
-import { insideKinds, type ZoneRead } from '../reading/read-zones.js';
+import type { ZoneRead } from '../reading/read-zones.js';
 
 /** A range outside of which a value is probably a slip; our choice throughout. */
 interface UsualRange {
@@ -110,7 +110,7 @@ function checkAirtightness(
 
 /** The zones' areas against the floor area of the house; a basement may be counted in it or not. */
 function checkAreas(reading: Reading, floorAreaM2: number, zones: readonly ZoneRead[]): void {
-  const inside = zones.filter(({ zone }) => insideKinds.includes(zone.kind));
+  const inside = zones.filter(({ zone }) => insideZoneKinds.includes(zone.kind));
   if (inside.some(({ inFile }) => inFile.area === undefined)) return;
   const sum = (list: readonly ZoneRead[]): number =>
     list.reduce((total, { inFile }) => total + (inFile.area ?? 0), 0);

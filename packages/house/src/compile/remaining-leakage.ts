@@ -1,5 +1,11 @@
 import { flowAt, referenceAir, type FlowLawDescription } from '@evendraft/airflow';
-import type { AirtightnessCase, House, Outlet, TestPreparation, ZoneKind } from '../house.js';
+import {
+  insideZoneKinds,
+  type AirtightnessCase,
+  type House,
+  type Outlet,
+  type TestPreparation,
+} from '../house.js';
 
 /** An airtightness case after the separately modelled openings are taken off. */
 export interface RemainingLeakage {
@@ -39,12 +45,9 @@ export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   });
 }
 
-/** Kinds of zones inside the envelope that an airtightness test takes in. */
-const testedKinds: readonly ZoneKind[] = ['living', 'basement', 'closet'];
-
 function modelledOpenings(house: House): readonly FlowLawDescription[] {
   const inside = new Set(
-    house.zones.filter((zone) => testedKinds.includes(zone.kind)).map((zone) => zone.id),
+    house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );
   const leadsOut = (zone: string, to: Outlet): boolean =>
     inside.has(zone) &&

@@ -1,8 +1,8 @@
 import type { IssuePath } from '@evendraft/text';
 import type { LeakageInFile } from '../file/leakage-file.js';
-import type { LeakShare, Outlet, Zone } from '../house.js';
+import { insideZoneKinds, type LeakShare, type Outlet, type Zone } from '../house.js';
 import { findOutlet, type HouseNames } from './house-names.js';
-import { insideKinds, type ZoneRead } from './read-zones.js';
+import type { ZoneRead } from './read-zones.js';
 import { originOf, report, warn, type Reading } from './reading.js';
 import { ourChoice } from './sources.js';
 
@@ -44,7 +44,7 @@ export function readLeakShares(
   }
   for (const { zone, item, inFile } of zones) {
     const led = shares.some(({ to }) => to.kind === 'zone' && to.zone === zone.id);
-    if (insideKinds.includes(zone.kind) && inFile.leakage === undefined && !led) {
+    if (insideZoneKinds.includes(zone.kind) && inFile.leakage === undefined && !led) {
       warn(reading, item.path, { code: 'zone.no-leak', parameters: { name: zone.id } });
     }
   }
@@ -61,7 +61,7 @@ function sharesOfZone(
   const { leakage } = inFile;
   if (leakage === undefined) return [];
   const path = [...item.path, 'leakage'];
-  if (!insideKinds.includes(zone.kind)) {
+  if (!insideZoneKinds.includes(zone.kind)) {
     const parameters = { name: zone.id, kind: zone.kind };
     report(reading, path, { code: 'leakage.outside-envelope', parameters });
     return [];

@@ -1,10 +1,9 @@
 import { openingFile } from '../file/opening-file.js';
-import type { Opening, TestPreparation } from '../house.js';
+import { insideZoneKinds, type Opening, type TestPreparation } from '../house.js';
 import type { RawItem } from './read-section.js';
 import { readOpeningLaw } from './read-law.js';
 import { readPlace, type HouseSoFar, type ReadPlace } from './read-place.js';
 import { readStand } from './read-stand.js';
-import { insideKinds } from './read-zones.js';
 import { originOf, readValue, type Reading } from './reading.js';
 
 /**
@@ -40,6 +39,6 @@ export function readOpenings(
 /** Whether an opening was part of what an airtightness test measured. */
 function leadsOutside({ zones }: HouseSoFar, { zone, to }: ReadPlace): boolean {
   const isInside = (id: string): boolean =>
-    zones.some((each) => each.zone.id === id && insideKinds.includes(each.zone.kind));
+    zones.some((each) => each.zone.id === id && insideZoneKinds.includes(each.zone.kind));
   return isInside(zone) !== (to.kind === 'zone' && isInside(to.zone));
 }

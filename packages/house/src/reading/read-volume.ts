@@ -1,5 +1,6 @@
+import { insideZoneKinds } from '../house.js';
 import type { Basics } from './read-basics.js';
-import { assumedCeilingHeightM, insideKinds, type ZoneRead } from './read-zones.js';
+import { assumedCeilingHeightM, type ZoneRead } from './read-zones.js';
 import type { Reading } from './reading.js';
 import { commonPractice } from './sources.js';
 
@@ -28,7 +29,7 @@ export function readVolume(
   if (ceilingHeightM !== undefined) {
     return { volumeM3: floorAreaM2 * ceilingHeightM, assumed: false };
   }
-  const inside = zones.filter(({ zone }) => insideKinds.includes(zone.kind));
+  const inside = zones.filter(({ zone }) => insideZoneKinds.includes(zone.kind));
   const listed = inside.length > 0 && inside.every(({ sizeGiven }) => sizeGiven);
   const sum = inside.reduce((total, { zone }) => total + zone.volumeM3, 0);
   const si = listed ? sum : floorAreaM2 * assumedCeilingHeightM;

@@ -1,5 +1,5 @@
 import { zoneFile, type ZoneInFile } from '../file/zone-file.js';
-import type { Zone, ZoneKind } from '../house.js';
+import { insideZoneKinds, type Zone, type ZoneKind } from '../house.js';
 import { kindNames } from '../kind-names.js';
 import type { Basics } from './read-basics.js';
 import { readKind } from './read-kind.js';
@@ -16,9 +16,6 @@ export interface ZoneRead {
   /** Whether its volume follows from what the user gave, without an assumption. */
   readonly sizeGiven: boolean;
 }
-
-/** Kinds inside the envelope that an airtightness test takes in. */
-export const insideKinds: readonly ZoneKind[] = ['living', 'basement', 'closet'];
 
 /** Floor to ceiling where nothing is given [m]. */
 export const assumedCeilingHeightM = 2.5;
@@ -99,7 +96,7 @@ interface TypedZone {
 }
 
 function zoneHeight(reading: Reading, { item, inFile, kind }: TypedZone, basics: Basics): number {
-  const common = insideKinds.includes(kind) ? basics.ceilingHeightM : undefined;
+  const common = insideZoneKinds.includes(kind) ? basics.ceilingHeightM : undefined;
   return givenOr(reading, inFile.height ?? common, {
     origin: originOf(item.path),
     what: 'height from floor to ceiling',

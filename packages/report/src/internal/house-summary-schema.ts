@@ -1,3 +1,4 @@
+import { applianceKinds, deviceKinds, ventTypes, zoneKinds } from '@evendraft/house';
 import * as z from 'zod';
 import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
@@ -37,22 +38,13 @@ export const houseSummarySchema = z.strictObject({
   zones: z.array(
     z.strictObject({
       id: text,
-      kind: z.enum(['living', 'basement', 'closet', 'attic', 'garage', 'crawl space', 'shaft']),
+      kind: z.enum(zoneKinds),
     }),
   ),
   devices: z.array(
     z.strictObject({
       id: text,
-      kind: z.enum([
-        'hood',
-        'downdraft',
-        'dryer',
-        'condensing dryer',
-        'bath fan',
-        'central vacuum',
-        'exhaust fan',
-        'supply fan',
-      ]),
+      kind: z.enum(deviceKinds),
       direction: z.enum(['exhaust', 'supply']),
       zone: text,
     }),
@@ -60,27 +52,8 @@ export const houseSummarySchema = z.strictObject({
   appliances: z.array(
     z.strictObject({
       id: text,
-      kind: z.enum([
-        'water heater',
-        'furnace',
-        'boiler',
-        'fireplace',
-        'wood stove',
-        'room heater',
-        'decorative gas appliance',
-      ]),
-      vent: z.enum([
-        'natural draft',
-        'fan assisted',
-        'induced draft',
-        'power vented',
-        'direct vent',
-        'sealed combustion',
-        'open hearth',
-        'closed stove',
-        'unvented',
-        'electric',
-      ]),
+      kind: z.enum(applianceKinds),
+      vent: z.enum(ventTypes),
       zone: text,
     }),
   ),

@@ -1,3 +1,4 @@
+import { sourceStatuses } from '@evendraft/house';
 import * as z from 'zod';
 
 /** Any text. */
@@ -8,14 +9,7 @@ export const sourceSchema = z.strictObject({
   document: text,
   edition: z.exactOptional(text),
   section: z.exactOptional(text),
-  status: z.enum([
-    'found',
-    'found second-hand',
-    'memory',
-    'our choice',
-    'derived',
-    'common practice, no source',
-  ]),
+  status: z.enum(sourceStatuses),
 });
 
 /** A pressure against outdoors or a change of it; negative is depressurized [Pa]. */

@@ -1,6 +1,5 @@
+import { insideZoneKinds } from '@evendraft/house';
 import type { Assessment } from '../assessment.js';
-
-const insideKinds: ReadonlySet<string> = new Set(['living', 'basement', 'closet']);
 
 /**
  * Zones that people live in or an appliance stands in, the deepest worst case first.
@@ -15,7 +14,7 @@ export function zonesThatMatter(assessment: Assessment): readonly string[] {
   const { house, worstCase } = assessment;
   const withAppliance = new Set(house.appliances.map((appliance) => appliance.zone));
   const inside = house.zones.filter(
-    ({ id, kind }) => insideKinds.has(kind) || withAppliance.has(id),
+    ({ id, kind }) => insideZoneKinds.includes(kind) || withAppliance.has(id),
   );
   const shown = (inside.length > 0 ? inside : house.zones).map(({ id }) => id);
   const depth = new Map(worstCase.zones.map(({ zone, lowest }) => [zone, lowest.pressurePa]));
