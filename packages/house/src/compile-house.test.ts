@@ -1,6 +1,6 @@
 import { linkReading, pressureAt, solveNetwork } from '@evendraft/network';
 import { describe, expect, it } from 'vitest';
-import { compileHouse, houseScenario, type CompiledHouse } from './compile-house.js';
+import { compileHouse, houseScenario, houseWeather, type CompiledHouse } from './compile-house.js';
 import { followInterlocks } from './compile/followed-state.js';
 import type { Device, House, Weather } from './house.js';
 import { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
@@ -91,7 +91,7 @@ function solved(
   const { running = {}, weather = still, airtightnessCase = 0 } = situation;
   const { scenario } = houseScenario(house, {
     state: { running, doors: {} },
-    weather,
+    weather: houseWeather(of, weather),
     airtightnessCase,
   });
   const balance = solveNetwork(house.network, scenario);
@@ -154,6 +154,20 @@ describe('a house as a network', () => {
     });
     expect(result.ok ? [] : result.issues.map((issue) => issue.code)).toEqual([
       'airtightness.nothing-left',
+    ]);
+  });
+
+  it('is refused with a reason where it has no weather or no airtightness', () => {
+    const reasons = [
+      { ...house, weathers: [] },
+      { ...house, airtightness: { ...house.airtightness, cases: [] } },
+    ].map((each) => {
+      const result = compileHouse(each);
+      return result.ok ? [] : result.issues.map(({ code, path }) => [code, ...path]);
+    });
+    expect(reasons).toEqual([
+      [['house.not-a-network', 'weather']],
+      [['house.not-a-network', 'airtightness']],
     ]);
   });
 

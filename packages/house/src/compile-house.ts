@@ -20,7 +20,15 @@ export interface CompiledHouse {
   readonly leakage: readonly RemainingLeakage[];
 }
 
-/** A state, a weather and an airtightness case of one house. */
+/** A weather as a house meets it: the air of every node and the pressure of every boundary. */
+export interface HouseWeather extends Required<
+  Pick<Scenario, 'outdoorAir' | 'zoneAir' | 'boundaryAir' | 'boundaryPressuresPa'>
+> {
+  /** Name of the weather. */
+  readonly name: string;
+}
+
+/** A state in a weather at an airtightness case of one house. */
 export interface HouseScenario {
   /** What runs and which dampers are open once interlocks have followed. */
   readonly followed: FollowedState;
@@ -44,8 +52,10 @@ export function compileHouse(house: House): CompileResult {
   const leakage = remainingLeakage(house);
   const first = leakage[0];
   const weather = house.weathers[0];
+  if (first === undefined) return { ok: false, issues: [missing('airtightness')] };
+  if (weather === undefined) return { ok: false, issues: [missing('weather')] };
   const exhausted = leakage.filter((row) => !(row.coefficientM3PerSPaN > 0));
-  if (exhausted.length > 0 || first === undefined || weather === undefined) {
+  if (exhausted.length > 0) {
     return { ok: false, issues: exhausted.map((row) => nothingLeft(house, row)) };
   }
   const links = houseLinks(house, first.coefficientM3PerSPaN);
@@ -68,37 +78,54 @@ export function compileHouse(house: House): CompileResult {
 }
 
 /**
+ * Works out a weather for a house. Every state of the house in this weather can share it.
+ *
+ * @param house - the house
+ * @param weather - the weather
+ * @returns air and wind, in the order of the network's nodes
+ */
+export function houseWeather(house: House, weather: Weather): HouseWeather {
+  const { outdoorAir, zones, boundaries } = houseNodes(house, weather);
+  const wind = windOnHouse(house, weather, outdoorAir.densityKgPerM3);
+  return {
+    name: weather.name,
+    outdoorAir,
+    zoneAir: nodeAir(zones),
+    boundaryAir: nodeAir(boundaries),
+    boundaryPressuresPa: Float64Array.from(boundaries, (b, i) => wind[i] ?? b.pressurePa),
+  };
+}
+
+/**
  * The overrides that make a compiled house stand in one state, weather and airtightness case.
  *
  * @param compiled - the compiled house
- * @param situation - state, weather and index of the airtightness case
+ * @param situation - state, weather as {@link houseWeather} gives it, index of the airtightness case
  * @returns what runs, and the scenario for the network
  */
 export function houseScenario(
   compiled: CompiledHouse,
   situation: {
     readonly state: OperatingState;
-    readonly weather: Weather;
+    readonly weather: HouseWeather;
     readonly airtightnessCase: number;
   },
 ): HouseScenario {
   const { house, links, leakage } = compiled;
-  const { weather, state } = situation;
+  const { state, airtightnessCase } = situation;
+  const { outdoorAir, zoneAir, boundaryAir, boundaryPressuresPa } = situation.weather;
   const followed = followInterlocks(house, state);
-  const nodes = houseNodes(house, weather);
   const first = leakage[0]?.coefficientM3PerSPaN ?? 1;
-  const leakScale = (leakage[situation.airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
-  const wind = windOnHouse(house, weather, nodes.outdoorAir.densityKgPerM3);
+  const leakScale = (leakage[airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
+  const standing = { state, followed, leakScale, house };
   return {
     followed,
     scenario: {
-      outdoorAir: nodes.outdoorAir,
-      zoneAir: nodeAir(nodes.zones),
-      boundaryAir: nodeAir(nodes.boundaries),
-      boundaryPressuresPa: Float64Array.from(nodes.boundaries, (b, i) => wind[i] ?? b.pressurePa),
-      linkScale: Float64Array.from(links, (link) =>
-        linkScale(link, { state, followed, leakScale, house }),
-      ),
+      outdoorAir,
+      zoneAir,
+      boundaryAir,
+      boundaryPressuresPa,
+      linkScale: Float64Array.from(links, (link) => linkScale(link, standing)),
     },
   };
 }
@@ -143,6 +170,16 @@ function linkScale(
 
 function baselinePosition(house: House, door: string): 'open' | 'shut' {
   return house.doors.find((d) => d.id === door)?.baselinePosition ?? 'open';
+}
+
+/** What only a house that was put together by hand can lack. */
+function missing(what: 'airtightness' | 'weather'): Issue {
+  return {
+    code: 'house.not-a-network',
+    severity: 'error',
+    path: [what],
+    parameters: { problem: `no ${what}` },
+  };
 }
 
 function nothingLeft(house: House, row: RemainingLeakage): Issue {

@@ -48,8 +48,8 @@ export {
   zoneKinds,
 } from './house.js';
 export type { OperatingState } from './operating-state.js';
-export { compileHouse, houseScenario } from './compile-house.js';
-export type { CompiledHouse, CompileResult, HouseScenario } from './compile-house.js';
+export { compileHouse, houseScenario, houseWeather } from './compile-house.js';
+export type { CompiledHouse, CompileResult, HouseScenario, HouseWeather } from './compile-house.js';
 export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
 export type { HouseLink, LinkRole } from './compile/house-links.js';

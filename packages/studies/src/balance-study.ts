@@ -5,7 +5,7 @@ import {
   type CompiledHouse,
   type FollowedState,
   type OperatingState,
-  type Weather,
+  type HouseWeather,
 } from '@evendraft/house';
 import { solveNetwork, type Balance, type SolveResult } from '@evendraft/network';
 import type {
@@ -20,7 +20,8 @@ import type {
 /** What one balance is asked for. */
 export interface BalanceQuestion {
   readonly state: OperatingState;
-  readonly weather: Weather;
+  /** As `houseWeather` works it out, once for all states. */
+  readonly weather: HouseWeather;
   /** Index into the house's airtightness cases; the first when absent. */
   readonly airtightnessCase?: number;
 }

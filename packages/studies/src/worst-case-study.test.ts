@@ -1,4 +1,4 @@
-import { compileHouse, type CompiledHouse, type House } from '@evendraft/house';
+import { compileHouse, houseWeather, type CompiledHouse, type House } from '@evendraft/house';
 import { describe, expect, it } from 'vitest';
 import { balanceStudy } from './balance-study.js';
 import { worstCaseStudy } from './worst-case-study.js';
@@ -105,11 +105,10 @@ describe('the worst case', () => {
     expect(study.counts).toEqual({ states: 8, weathers: 2, airtightnessCases: 1, solves: 16 + 4 });
     expect(study.unsolved).toEqual([]);
     const deepest = study.situations.map((s) => Math.min(...s.zones.map((z) => z.pressurePa)));
-    // Within 1e-4 Pa states tie and keep their own order.
-    for (const [i, pressurePa] of deepest.entries()) {
-      expect(pressurePa).toBeGreaterThan((deepest[i - 1] ?? -Infinity) - 1e-4);
-    }
-    expect(deepest.at(-1)! - deepest[0]!).toBeGreaterThan(10);
+    // States within 1e-4 Pa tie and keep the order in which they were studied.
+    const inTies = deepest.map((pressurePa) => Math.round(pressurePa / 1e-4));
+    expect(inTies).toEqual([...inTies].sort((a, b) => a - b));
+    expect(new Set(inTies).size).toBeGreaterThan(5);
     expect(study.situations[0]?.label).toBe('dryer + fan; utility door shut');
     expect(study.proof.notEnclosed).toBe(0);
   });
@@ -162,7 +161,7 @@ describe('the worst case', () => {
   it('subtracts the baseline of the same doors and weather', async () => {
     const balance = balanceStudy(compiled(), {
       state: { running: {}, doors: { 'utility door': 'shut' } },
-      weather: house.weathers[1]!,
+      weather: houseWeather(house, house.weathers[1]!),
     });
     if (balance.status !== 'solved') throw new Error(balance.hint);
     for (const zone of balance.zones) expect(zone.changeFromBaselinePa).toBe(0);

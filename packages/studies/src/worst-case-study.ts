@@ -1,14 +1,14 @@
 import {
+  houseWeather,
   insideZoneKinds,
   operatingStates,
   type Appliance,
   type CompiledHouse,
   type OperatingState,
-  type Weather,
   type Zone,
 } from '@evendraft/house';
 import { balanceStudy, baselineStudy, type BaselineResult } from './balance-study.js';
-import type { Situation, StateBalance, UnsolvedState } from './state-balance.js';
+import type { Situation, StateBalance, UnsolvedState, ZonePressure } from './state-balance.js';
 
 /** The lowest pressure that one zone reaches, and where. */
 export interface ZoneWorst {
@@ -94,7 +94,7 @@ export async function worstCaseStudy(
   let done = 0;
 
   for (let airtightnessCase = 0; airtightnessCase < cases; airtightnessCase += 1) {
-    for (const weather of house.weathers) {
+    for (const weather of house.weathers.map((each) => houseWeather(house, each))) {
       for (const state of states) {
         const question = { state, weather, airtightnessCase };
         const key = baselineKey(question);
@@ -115,11 +115,14 @@ export async function worstCaseStudy(
   onProgress?.(done, total);
 
   const depth = depthOf(house.zones);
-  solved.sort((a, b) => inTies(depth(a)) - inTies(depth(b)));
-  const zones = house.zones.flatMap((zone) => zoneWorst(zone, solved));
+  const deepestFirst = solved
+    .map((balance) => ({ balance, depth: inTies(depth(balance)) }))
+    .sort((a, b) => a.depth - b.depth)
+    .map(({ balance }) => balance);
+  const zones = house.zones.flatMap((_, index) => zoneWorst(index, deepestFirst));
   return {
     question: 'worst case',
-    situations: solved.slice(0, keep),
+    situations: deepestFirst.slice(0, keep),
     unsolved,
     zones,
     appliances: house.appliances.flatMap((appliance) => applianceWorst(appliance, zones)),
@@ -129,7 +132,7 @@ export async function worstCaseStudy(
       airtightnessCases: cases,
       solves: done + baselines.size,
     },
-    proof: weakestProof(solved),
+    proof: weakestProof(deepestFirst),
   };
 }
 
@@ -146,7 +149,7 @@ function inTies(pressurePa: number): number {
 
 function baselineKey(question: {
   readonly state: OperatingState;
-  readonly weather: Weather;
+  readonly weather: { readonly name: string };
   readonly airtightnessCase: number;
 }): string {
   return JSON.stringify([
@@ -172,28 +175,27 @@ function depthOf(zones: readonly Zone[]): (balance: StateBalance) => number {
     );
 }
 
-function zoneWorst(zone: Zone, solved: readonly StateBalance[]): readonly ZoneWorst[] {
-  const seen = solved.flatMap((balance) => {
-    const reading = balance.zones.find((z) => z.zone === zone.id);
-    return reading === undefined ? [] : [worstPressure(balance, reading)];
-  });
-  const [first, ...rest] = seen;
-  if (first === undefined) return [];
-  const least = (of: (w: WorstPressure) => number): WorstPressure =>
-    rest.reduce((worst, w) => (inTies(of(w)) < inTies(of(worst)) ? w : worst), first);
-  return [
-    {
-      zone: zone.id,
-      lowest: least((w) => w.pressurePa),
-      largestFall: least((w) => w.changeFromBaselinePa),
-    },
-  ];
+/** The worst readings of the zone at an index, the first of those that tie. */
+function zoneWorst(index: number, balances: readonly StateBalance[]): readonly ZoneWorst[] {
+  const worst = (of: (reading: ZonePressure) => number): WorstPressure | undefined => {
+    let found: { balance: StateBalance; reading: ZonePressure } | undefined;
+    for (const balance of balances) {
+      const reading = balance.zones[index];
+      if (reading === undefined) continue;
+      if (found === undefined || inTies(of(reading)) < inTies(of(found.reading))) {
+        found = { balance, reading };
+      }
+    }
+    return found === undefined ? undefined : worstPressure(found.balance, found.reading);
+  };
+  const lowest = worst((reading) => reading.pressurePa);
+  const largestFall = worst((reading) => reading.changeFromBaselinePa);
+  const zone = balances[0]?.zones[index]?.zone;
+  if (zone === undefined || lowest === undefined || largestFall === undefined) return [];
+  return [{ zone, lowest, largestFall }];
 }
 
-function worstPressure(
-  balance: StateBalance,
-  reading: { readonly pressurePa: number; readonly changeFromBaselinePa: number },
-): WorstPressure {
+function worstPressure(balance: StateBalance, reading: ZonePressure): WorstPressure {
   const { state, label, weather, airtightness } = balance;
   const { pressurePa, changeFromBaselinePa } = reading;
   return {
