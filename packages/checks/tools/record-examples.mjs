@@ -1,6 +1,6 @@
 // Rewrites the recorded output of every example, or of the named ones, from what it prints now:
 //   node packages/checks/tools/record-examples.mjs [name …]
-// Read the difference before you commit it: a recording says what a user will see. How examples are
+// Read the difference before you commit it: recorded output is what a user will see. How examples are
 // listed is told in `recorded-examples.mjs`.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';

@@ -6,7 +6,7 @@
 //   { "name": "tight-new-house", "command": ["evendraft", "assess", "tight-new-house.yaml"], "exitCode": 0 }
 //
 // recorded in `examples/recorded/<name>.txt` (or the file that `"recorded"` names there). Commands run
-// in `examples`. A recording is standard output and, when there is any, a line `[stderr]` and standard
+// in `examples`. What is recorded is standard output and, when there is any, a line `[stderr]` and standard
 // error. The only things replaced before comparing are line ends and the library's version.
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -19,7 +19,7 @@ import { runNode } from './run-command.mjs';
  * @property {string} shown - what a person would type
  * @property {readonly string[]} args - for Node
  * @property {number} exitCode - expected
- * @property {string} recordedPath - absolute path of the recording
+ * @property {string} recordedPath - absolute path of the recorded output
  */
 
 /**
@@ -79,7 +79,7 @@ export async function runExample(root, { args }) {
 /**
  * @param {string} text - output
  * @param {string} version - the library's
- * @returns {string} the output with `<version>` in its place, so that a release changes no recording
+ * @returns {string} the output with `<version>` in its place, so that a release changes nothing recorded
  */
 function withoutVersion(text, version) {
   const whole = version.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

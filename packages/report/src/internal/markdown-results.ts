@@ -5,7 +5,7 @@ import { fullStop } from './full-stop.js';
 import type { MarkdownSection } from './markdown-findings.js';
 import type { MarkdownColumn } from './markdown-page.js';
 import { roundedUp } from './proof-sentences.js';
-import { shareOfRating } from './share-of-rating.js';
+import { deliveredFlowCells } from './delivered-flow-cells.js';
 import { conditionWords, situationWords } from './situation-words.js';
 
 /**
@@ -112,15 +112,7 @@ function situations({ page, assessment, printer }: MarkdownSection): void {
 function devices({ page, assessment, printer }: MarkdownSection): void {
   const states = deepestPerState(assessment.worstCase.situations);
   const rows = states.flatMap((state) =>
-    state.devices.map((device) => [
-      state.label,
-      device.device,
-      device.speed,
-      printer.flow(device.ratedFlowM3PerS),
-      printer.flow(device.deliveredFlowM3PerS),
-      shareOfRating(device),
-      device.interlocked ? 'by interlock' : '',
-    ]),
+    state.devices.map((device) => [state.label, ...deliveredFlowCells(device, printer)]),
   );
   if (rows.length === 0) return;
   page.heading(2, 'Delivered flow of each device');

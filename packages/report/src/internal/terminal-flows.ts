@@ -1,4 +1,4 @@
-import { shareOfRating } from './share-of-rating.js';
+import { deliveredFlowCells } from './delivered-flow-cells.js';
 import { situationWords } from './situation-words.js';
 import type { TerminalSection } from './terminal-findings.js';
 
@@ -26,14 +26,7 @@ export function terminalFlows(section: TerminalSection): void {
         { header: 'Share', align: 'right' },
         ...(interlocked ? [{ header: 'Started', minimum: 9 }] : []),
       ],
-      worst.devices.map((device) => [
-        device.device,
-        device.speed,
-        printer.flow(device.ratedFlowM3PerS),
-        printer.flow(device.deliveredFlowM3PerS),
-        shareOfRating(device),
-        device.interlocked ? 'by interlock' : '',
-      ]),
+      worst.devices.map((device) => deliveredFlowCells(device, printer)),
     );
   }
   if (worst.makeUp.length > 0) {
