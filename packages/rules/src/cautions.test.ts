@@ -35,6 +35,14 @@ describe('the cautions', () => {
     expect(cautionsAt(0, of).join()).not.toContain('Until tested on site');
   });
 
+  it('do not let the worst state stand for the only one', () => {
+    expect(cautionsAt(-5)[1]).toContain('while any exhaust runs');
+    expect(cautionsAt(-5)[2]).toMatch(
+      /only its worst state.*may be beyond.*assess the house again/,
+    );
+    expect(cautionsAt(0).join()).not.toContain('worst state');
+  });
+
   it('are the general ones where nothing burns fuel', () => {
     for (const appliances of [[], [appliance({ vent: 'electric' })]]) {
       const said = cautionsAt(0, house({ appliances }));

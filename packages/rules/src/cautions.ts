@@ -29,7 +29,8 @@ export function cautions(findings: readonly Finding[], house: House): readonly s
     ...(beyond.length === 0
       ? []
       : [
-          `Until tested on site, do not use an appliance beyond its limit together with the exhaust named in its finding: ${[...new Set(beyond.map(({ appliance }) => appliance))].join(', ')}.`,
+          `Until tested on site, do not use these while any exhaust runs: ${[...new Set(beyond.map(({ appliance }) => appliance))].join(', ')}.`,
+          'A finding names only its worst state. Less exhaust may be beyond the limit too, and what cures that state may not be enough: after each change assess the house again.',
         ]),
     ...general,
     'On site a qualified person must make a combustion-safety test of each appliance: the house set up for its worst case, spillage observed and carbon monoxide measured, with the exhaust running and from a cold vent.',
