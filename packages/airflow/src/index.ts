@@ -71,6 +71,7 @@ export {
 
 // Flow laws of links
 export type {
+  DoorwayDescription,
   FanCurveDescription,
   FixedFlowDescription,
   FlowLawDescription,
@@ -86,9 +87,11 @@ export type {
   LawGroup,
   LawProblem,
   LawProblemCode,
+  LawStreams,
   LinkState,
   Preparation,
 } from './laws/flow-law.js';
+export { exchangeCoefficient } from './laws/exchange-coefficient.js';
 export {
   checkFlowLaw,
   flowAt,

@@ -5,7 +5,8 @@ export type FlowLawDescription =
   | QuadraticDescription
   | FixedFlowDescription
   | FanCurveDescription
-  | OneWayDamperDescription;
+  | OneWayDamperDescription
+  | DoorwayDescription;
 
 /** A leak or crack: Q = C dP^n at reference air. */
 export interface PowerLawDescription {
@@ -78,4 +79,15 @@ export interface OneWayDamperDescription {
     /** Flow exponent, 0.5 to 1 [-]. */
     readonly exponent: number;
   };
+}
+
+/** A doorway or other tall opening, through which air flows both ways where the airs differ in density. */
+export interface DoorwayDescription {
+  readonly kind: 'doorway';
+  /** Clear width [m]. */
+  readonly widthM: number;
+  /** Clear height from sill to head; the link's heights are those of the sill [m]. */
+  readonly heightM: number;
+  /** Discharge coefficient; `exchangeCoefficient` gives that of pure exchange [-]. */
+  readonly dischargeCoefficient: number;
 }

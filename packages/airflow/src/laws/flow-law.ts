@@ -82,8 +82,25 @@ export interface FlowLaw<Description> {
    * serves to start a solve and need not be exact.
    */
   readonly inverseBlock?: LawBlock;
+  /**
+   * The streams of a law through which air can flow both ways at once, whose difference is the net flow at scale 1;
+   * a law without it has one stream, the net flow.
+   */
+  streams?(
+    description: Description,
+    pressureDifferencePa: number,
+    air: { readonly from: InletAir; readonly to: InletAir },
+  ): LawStreams;
   /** Greatest flows either way as the pressure difference goes to minus and plus infinity [kg/s]. */
   reach(description: Description, from: InletAir, to: InletAir): FlowReach;
+}
+
+/** What flows either way through one link, both positive [kg/s]. */
+export interface LawStreams {
+  /** From → to [kg/s]. */
+  readonly forwardKgPerS: number;
+  /** To → from [kg/s]. */
+  readonly backwardKgPerS: number;
 }
 
 /** The flows that a law can carry at some pressure difference [kg/s]. */

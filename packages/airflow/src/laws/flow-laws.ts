@@ -1,3 +1,4 @@
+import { doorway } from './doorway.js';
 import { fanCurve } from './fan-curve.js';
 import { fixedFlow } from './fixed-flow.js';
 import type { FlowLawDescription } from './flow-law-description.js';
@@ -15,7 +16,7 @@ export type FlowLawKind = FlowLawDescription['kind'];
 /** The table of laws, by kind. A law joins with one file and one line here. */
 export const flowLaws: {
   readonly [Kind in FlowLawKind]: FlowLaw<Extract<FlowLawDescription, { kind: Kind }>>;
-} = { powerLaw, orifice, quadratic, fixedFlow, fanCurve, oneWayDamper };
+} = { powerLaw, orifice, quadratic, fixedFlow, fanCurve, oneWayDamper, doorway };
 
 /**
  * The law of a description.

@@ -114,6 +114,14 @@ const rows: readonly LawRow[] = [
     odd: false,
     joinsPa: [-width, width, 5, 5 + width],
   },
+  {
+    name: 'doorway',
+    law: { kind: 'doorway', widthM: 0.9, heightM: 2, dischargeCoefficient: 0.6 },
+    // Unlike airs exchange, and balance only at another difference.
+    zeroAtZero: false,
+    odd: true,
+    joinsPa: [-width, width],
+  },
 ];
 
 const differencesPa = [-300, -119, -50, -7, -1, -1e-3, -4e-7, 3e-7, 1e-3, 1, 4, 6, 50, 300];

@@ -1,3 +1,4 @@
+import type { InletAir } from '@evendraft/airflow';
 import type { LinkFlows } from '../balance.js';
 import type { Kernel } from './kernel.js';
 
@@ -20,7 +21,27 @@ export function linkFlows(kernel: Kernel): LinkFlows {
     flows.backwardKgPerS[link] = Math.max(-flow, 0);
     flows.pressureDifferencePa[link] =
       pressure[from[link]!]! - pressure[to[link]!]! + drivePa[link]!;
+    if (active >= 0) setStreams(kernel, link, flows);
     flows.volumeFlowM3PerS[link] = flow / nodeDensityKgPerM3[inlet]!;
   }
   return flows;
+}
+
+/** Where air flows both ways at once, the streams instead of the net flow. */
+function setStreams(kernel: Kernel, link: number, flows: LinkFlows): void {
+  const law = kernel.laws[link]!;
+  if (law.streams === undefined) return;
+  const air = { from: airAt(kernel, kernel.from[link]!), to: airAt(kernel, kernel.to[link]!) };
+  const streams = law.streams(kernel.descriptions[link]!, flows.pressureDifferencePa[link]!, air);
+  const scale = kernel.scale[link]!;
+  flows.forwardKgPerS[link] = scale * streams.forwardKgPerS;
+  flows.backwardKgPerS[link] = scale * streams.backwardKgPerS;
+}
+
+function airAt(kernel: Kernel, node: number): InletAir {
+  return {
+    densityKgPerM3: kernel.nodeDensityKgPerM3[node]!,
+    logDensityRatio: kernel.nodeLogDensityRatio[node]!,
+    logViscosityRatio: kernel.nodeLogViscosityRatio[node]!,
+  };
 }
