@@ -59,6 +59,9 @@ export {
   type LeakageAreaBasis,
 } from './leakage/leakage-area-basis.js';
 
+// Ducts
+export { frictionFactor } from './ducts/friction-factor.js';
+
 // Fans
 export type { FanPoint } from './fans/fan-point.js';
 export { typicalFanCurve, type RatedFan } from './fans/typical-fan-curve.js';
@@ -72,6 +75,8 @@ export {
 // Flow laws of links
 export type {
   DoorwayDescription,
+  DuctDescription,
+  DuctSection,
   FanCurveDescription,
   FixedFlowDescription,
   FlowLawDescription,
@@ -88,6 +93,8 @@ export type {
   LawProblem,
   LawProblemCode,
   LawStreams,
+  LawWarning,
+  LawWarningCode,
   LinkState,
   Preparation,
 } from './laws/flow-law.js';
@@ -96,6 +103,7 @@ export {
   checkFlowLaw,
   flowAt,
   flowLawOf,
+  flowLawWarnings,
   flowLaws,
   type FlowLawKind,
   type LinkFlow,

@@ -3,6 +3,7 @@ export type FlowLawDescription =
   | PowerLawDescription
   | OrificeDescription
   | QuadraticDescription
+  | DuctDescription
   | FixedFlowDescription
   | FanCurveDescription
   | OneWayDamperDescription
@@ -33,6 +34,29 @@ export interface QuadraticDescription {
   readonly linearPaSPerM3: number;
   /** Turbulent part b, proportional to density [Pa s2/m6]. */
   readonly quadraticPaS2PerM6: number;
+}
+
+/** A duct: sections of different size, roughness and fittings, one behind the other. */
+export interface DuctDescription {
+  readonly kind: 'duct';
+  /** One section or more, in any order; air passes through all of them. */
+  readonly sections: readonly DuctSection[];
+}
+
+/** A stretch of duct of one size, with the fittings whose losses are stated for that size. */
+export interface DuctSection {
+  /** Length, without its fittings [m]. */
+  readonly lengthM: number;
+  /** Four times the area by the perimeter; the diameter of a round duct [m]. */
+  readonly hydraulicDiameterM: number;
+  /** Area of the cross-section [m2]. */
+  readonly areaM2: number;
+  /** Roughness of the wall [m]. */
+  readonly roughnessM: number;
+  /** Factor on the friction, 1 or more; above 1 for flexible duct that is not pulled tight [-]. */
+  readonly frictionMultiplier: number;
+  /** Sum over fittings, entry, exit, cap and screen, in velocity pressures of this area [-]. */
+  readonly lossCoefficient: number;
 }
 
 /** A declared constant flow: exactly one of the two fields is given; positive is from → to. */

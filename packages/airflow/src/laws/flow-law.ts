@@ -56,7 +56,24 @@ export type LawProblemCode =
   | 'FixedFlowNeedsOneFlow'
   | 'FanCurveTooShort'
   | 'FanPointsShareARise'
-  | 'RisingFanCurve';
+  | 'RisingFanCurve'
+  | 'DuctWithoutSections'
+  | 'DuctWithoutResistance';
+
+/** A flow at which a law is used beyond the range in which it is trusted. */
+export interface LawWarning {
+  readonly code: LawWarningCode;
+  /** Field of the description that it concerns, dotted. */
+  readonly field: string;
+  readonly found: number;
+  /** Greatest value for which the law is trusted. */
+  readonly most: number;
+  /** Unit of both, `(-)` for none. */
+  readonly unit: string;
+}
+
+/** Codes of warnings about a law's range. */
+export type LawWarningCode = 'VelocityBeyondLaw' | 'RoughnessBeyondLaw' | 'ReynoldsBeyondLaw';
 
 /** One law of the table: how to check, prepare and evaluate links of one kind. */
 export interface FlowLaw<Description> {
@@ -93,6 +110,11 @@ export interface FlowLaw<Description> {
   ): LawStreams;
   /** Greatest flows either way as the pressure difference goes to minus and plus infinity [kg/s]. */
   reach(description: Description, from: InletAir, to: InletAir): FlowReach;
+  /**
+   * Where a flow of one such part lies beyond the law's range of trust; absent for a law without such limits.
+   * The air is that which enters.
+   */
+  limits?(description: Description, massFlowKgPerS: number, air: InletAir): LawWarning[];
 }
 
 /** What flows either way through one link, both positive [kg/s]. */

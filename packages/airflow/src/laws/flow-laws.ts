@@ -1,8 +1,9 @@
 import { doorway } from './doorway.js';
+import { duct } from './duct.js';
 import { fanCurve } from './fan-curve.js';
 import { fixedFlow } from './fixed-flow.js';
 import type { FlowLawDescription } from './flow-law-description.js';
-import type { FlowLaw, LawProblem } from './flow-law.js';
+import type { FlowLaw, LawProblem, LawWarning } from './flow-law.js';
 import type { AirState } from './inlet-air.js';
 import { inletAir } from './inlet-air.js';
 import { oneWayDamper } from './one-way-damper.js';
@@ -16,7 +17,7 @@ export type FlowLawKind = FlowLawDescription['kind'];
 /** The table of laws, by kind. A law joins with one file and one line here. */
 export const flowLaws: {
   readonly [Kind in FlowLawKind]: FlowLaw<Extract<FlowLawDescription, { kind: Kind }>>;
-} = { powerLaw, orifice, quadratic, fixedFlow, fanCurve, oneWayDamper, doorway };
+} = { powerLaw, orifice, quadratic, duct, fixedFlow, fanCurve, oneWayDamper, doorway };
 
 /**
  * The law of a description.
@@ -48,6 +49,22 @@ export function checkFlowLaw(description: FlowLawDescription): LawProblem[] {
     ];
   }
   return flowLawOf(description).check(description);
+}
+
+/**
+ * Where a flow lies beyond the range in which its law is trusted.
+ *
+ * @param description - the link's law
+ * @param massFlowKgPerS - flow of one such part, either sign [kg/s]
+ * @param air - air that enters it
+ * @returns a warning for each range that is left, with the field of the description; empty if none is
+ */
+export function flowLawWarnings(
+  description: FlowLawDescription,
+  massFlowKgPerS: number,
+  air: AirState,
+): LawWarning[] {
+  return flowLawOf(description).limits?.(description, massFlowKgPerS, inletAir(air)) ?? [];
 }
 
 /** The flow of one link at one pressure difference. */

@@ -1,5 +1,12 @@
-import type { AirState, FlowLawDescription } from '@evendraft/airflow';
-import { flowAt, flowLawOf, flowLaws, nearZeroWidthPa } from '@evendraft/airflow';
+import type { AirState, DuctSection, FlowLawDescription } from '@evendraft/airflow';
+import {
+  flowAt,
+  flowLawOf,
+  flowLaws,
+  frictionFactor,
+  nearZeroWidthPa,
+  referenceAir,
+} from '@evendraft/airflow';
 import { describe, expect, it } from 'vitest';
 
 /** What one law claims; a new law is one more row. */
@@ -23,6 +30,22 @@ const fanPoints = [
   { pressureRisePa: 40, volumeFlowM3PerS: 0.18 },
   { pressureRisePa: 0, volumeFlowM3PerS: 0.2 },
 ];
+
+const roundDuct: DuctSection = {
+  lengthM: 8,
+  hydraulicDiameterM: 0.15,
+  areaM2: (Math.PI / 4) * 0.15 ** 2,
+  roughnessM: 9e-5,
+  frictionMultiplier: 1,
+  lossCoefficient: 2.5,
+};
+const smoothDuct: DuctSection = {
+  ...roundDuct,
+  hydraulicDiameterM: 0.1,
+  areaM2: (Math.PI / 4) * 0.1 ** 2,
+  roughnessM: 0,
+  lossCoefficient: 0,
+};
 
 const rows: readonly LawRow[] = [
   ...[0.5, 0.65, 1].map((exponent): LawRow => ({
@@ -54,6 +77,41 @@ const rows: readonly LawRow[] = [
     odd: true,
     joinsPa: [-width, width],
   })),
+  {
+    name: 'duct of sheet metal with fittings',
+    law: { kind: 'duct', sections: [roundDuct] },
+    zeroAtZero: true,
+    odd: true,
+    joinsPa: [-width, width, ...ductJoinsPa(roundDuct)],
+  },
+  {
+    name: 'duct, smooth and without fittings',
+    law: { kind: 'duct', sections: [smoothDuct] },
+    zeroAtZero: true,
+    odd: true,
+    joinsPa: [-width, width, ...ductJoinsPa(smoothDuct)],
+  },
+  {
+    name: 'duct of fittings alone',
+    law: { kind: 'duct', sections: [{ ...roundDuct, lengthM: 0 }] },
+    zeroAtZero: true,
+    odd: true,
+    joinsPa: [-width, width],
+  },
+  {
+    name: 'duct of three sections, one flexible and rough',
+    law: {
+      kind: 'duct',
+      sections: [
+        roundDuct,
+        { ...smoothDuct, roughnessM: 0.003, frictionMultiplier: 3 },
+        { ...roundDuct, hydraulicDiameterM: 0.12, areaM2: 0.02 },
+      ],
+    },
+    zeroAtZero: true,
+    odd: true,
+    joinsPa: [-width, width],
+  },
   {
     name: 'fixed flow',
     law: { kind: 'fixedFlow', volumeFlowM3PerS: 0.05 },
@@ -207,3 +265,15 @@ describe.each(rows.map((row) => [row.name, row] as const))('%s', (_, row) => {
 });
 
 const inlet = { densityKgPerM3: 1.2041, logDensityRatio: 0, logViscosityRatio: 0 };
+
+/** Pressure differences at which a section's flow leaves the laminar and enters the turbulent range [Pa]. */
+function ductJoinsPa(section: DuctSection): number[] {
+  const { lengthM, hydraulicDiameterM, roughnessM, frictionMultiplier, lossCoefficient } = section;
+  return [2000, 4000].flatMap((reynolds) => {
+    const friction = frictionFactor(reynolds, roughnessM / hydraulicDiameterM);
+    const factor = (friction * frictionMultiplier * lengthM) / hydraulicDiameterM + lossCoefficient;
+    const flux = (reynolds * referenceAir.viscosityPaS) / hydraulicDiameterM;
+    const lossPa = (factor * flux * flux) / (2 * referenceAir.densityKgPerM3);
+    return [-lossPa, lossPa];
+  });
+}
