@@ -1,28 +1,53 @@
-import type { FanCurveDescription } from '@evendraft/airflow';
-import type { Balance, SolveResult, UnsolvedBalance } from './balance.js';
-import { buildNetwork } from './build-network.js';
-import type { BuiltNetwork } from './built-network.js';
-import type { RisingCurve } from './internal/rising-curve.js';
-import { risingCurve } from './internal/rising-curve.js';
-import type { LinkDescription, NetworkDescription } from './network-description.js';
+import type { AirState } from '@evendraft/airflow';
+import type { Balance, UnsolvedBalance } from './balance.js';
+import type { ColumnState, StatedColumn } from './internal/column-states.js';
+import { movementOf, stateCombinations, stillColumn } from './internal/column-states.js';
+import { descriptionIssues } from './internal/description-issues.js';
+import type { FanRoot, SolveBudget } from './internal/fan-roots.js';
+import { fanRoots } from './internal/fan-roots.js';
+import { freeRisingFans } from './internal/freed-network.js';
+import type { NetworkDescription } from './network-description.js';
 import type { NetworkIssue } from './network-issue.js';
 import type { Scenario } from './scenario.js';
-import { solveNetwork } from './solve-network.js';
+import { UnknownIdError } from './unknown-id-error.js';
+
+/** A link whose column has another air when its flow goes up than when it goes down, such as a chimney. */
+export interface TwoStateColumn {
+  /** Id of a link; up is from its lower to its higher end. */
+  readonly link: string;
+  /** Density of the column while air rises through it [kg/m3]. */
+  readonly upwardDensityKgPerM3: number;
+  /** Density of the column while air comes down through it [kg/m3]. */
+  readonly downwardDensityKgPerM3: number;
+}
+
+/** What else may have several answers, and how long to look. */
+export interface AllBalancesOptions {
+  readonly twoState?: readonly TwoStateColumn[];
+  /** Solves after which the search ends as not complete; 20,000 when omitted. */
+  readonly mostSolves?: number;
+}
 
 /** One of several balances. */
 export interface RootBalance {
   readonly balance: Balance;
-  /** Actual volume flow of the fan whose curve rises, positive from → to; undefined where none rises [m3/s]. */
-  readonly fanFlowM3PerS: number | undefined;
-  /** A small disturbance dies out: the fan's curve is less steep than the system's. */
+  /** Each fan whose curve rises, with its actual volume flow, positive from → to [m3/s]. */
+  readonly fans: readonly { readonly link: string; readonly volumeFlowM3PerS: number }[];
+  /** Each two-state column: which way its air moves, and its density [kg/m3]. */
+  readonly columns: readonly {
+    readonly link: string;
+    readonly state: ColumnState;
+    readonly densityKgPerM3: number;
+  }[];
+  /** A small disturbance dies out. */
   readonly stable: boolean;
 }
 
-/** Every balance of a network, in rising order of the fan's flow. */
+/** Every balance of a network, in rising order of the first fan's flow. */
 export interface AllBalances {
   readonly status: 'solved';
   readonly balances: readonly RootBalance[];
-  /** No part of the fan's range was left in which a root could still hide. */
+  /** Nothing was left in which a balance could still hide. */
   readonly complete: boolean;
 }
 
@@ -32,218 +57,200 @@ export type AllBalancesResult =
   | { readonly status: 'rejected'; readonly issues: readonly NetworkIssue[] }
   | UnsolvedBalance;
 
-/** Finest part of the fan's range that is looked into. */
-const finestPart = 2 ** -12;
+const defaultMostSolves = 20_000;
 
 /**
- * Finds every balance of a network in which one fan's curve has a rising part.
+ * Finds every balance of a network in which fans' curves rise or columns have two states.
  *
- * The fan is replaced by its flow q; then the rest has one balance, and the rise R(q) that it asks of the fan
- * only grows with q. Balances of the whole are the zeros of rise(q) − R(q). Where the curve falls there is at
- * most one in a piece; where it rises, the piece is halved until R at its ends excludes a zero, or until it is
- * finer than 1/4096 of the range, when a change of sign is taken as one root.
+ * A fan whose curve rises is replaced by its flow; then the rest has one balance, and boxes of flows are halved
+ * until no curve can meet what the rest asks. Each column is tried with the air of upward flow, with the air of
+ * downward flow, and at rest with a mixture of both; what is kept flows the way it was assumed. A column at rest
+ * whose upward air drives upward is an unstable balance between the two others.
  *
- * @param description - a network; at most one of its fan curves may rise
- * @param scenario - what differs from the description
+ * @param description - a network; its fan curves may rise
+ * @param scenario - what differs from the description; the states replace its densities of their columns
+ * @param options - columns of two states, and a ceiling on the number of solves
  * @returns every balance, or the issues, or why nothing balances
  */
 export function findAllBalances(
   description: NetworkDescription,
   scenario: Scenario = {},
+  options: AllBalancesOptions = {},
 ): AllBalancesResult {
-  const built = buildNetwork(description);
-  if (built.status === 'built') {
-    const balance = solveNetwork(built.network, scenario);
-    if (balance.status !== 'solved') return balance;
-    const only = { balance, fanFlowM3PerS: undefined, stable: true };
-    return { status: 'solved', balances: [only], complete: true };
+  const errors = descriptionIssues(description).filter(({ severity }) => severity === 'error');
+  if (errors.some(({ code }) => code !== 'RisingFanCurve')) {
+    return { status: 'rejected', issues: errors };
   }
-  const errors = built.issues.filter((issue) => issue.severity === 'error');
-  const index = errors.every((issue) => issue.code === 'RisingFanCurve')
-    ? description.links.findIndex((link) => link.origin === errors[0]?.origin)
-    : -1;
-  const law = description.links?.[index]?.law;
-  const system =
-    errors.length === 1 && law?.kind === 'fanCurve'
-      ? fanAsFlow(description, scenario, index)
-      : undefined;
-  if (system === undefined || law?.kind !== 'fanCurve') {
-    return { status: 'rejected', issues: built.issues };
+  const problem = shapeProblem(description, scenario);
+  if (problem !== undefined) {
+    const status = 'invalid-scenario';
+    return { status, zones: [], worstZone: undefined, iterations: 0, hint: problem };
   }
-  return rootsOf(system, law);
-}
+  const freed = freeRisingFans(description, scenario);
+  if ('issues' in freed) return { status: 'rejected', issues: freed.issues };
 
-/** The network with the fan's flow as a given number. */
-interface System {
-  balanceAt(flowM3PerS: number): SolveResult;
-  /** The rise that the rest asks of the fan: the pressure it must overcome [Pa]. */
-  riseOf(balance: Balance): number;
-}
-
-function rootsOf(system: System, law: FanCurveDescription): AllBalancesResult {
-  const curve = risingCurve(law);
-  const first = curve.breaks[0]!;
-  const last = curve.breaks[curve.breaks.length - 1]!;
-  // A damper that blocks reverse flow ends the curve at zero flow; its closed state is not a point of it.
-  const from = law.beyondShutOff === 'blocked' ? Math.max(0, first) : first;
-  const known = new Map<number, Point>();
-  let unsolved: UnsolvedBalance | undefined;
-  const pointAt = (flow: number): Point | undefined => {
-    const before = known.get(flow);
-    if (before !== undefined) return before;
-    const balance = system.balanceAt(flow);
-    if (balance.status !== 'solved') {
-      unsolved = balance;
-      return undefined;
-    }
-    const point = { flow, balance, fan: curve.riseAt(flow), system: system.riseOf(balance) };
-    known.set(flow, point);
-    return point;
-  };
-
-  const roots: Point[] = [];
+  const columns = (options.twoState ?? []).map((column) => statedColumn(description, column));
+  // Where both airs press alike there is nothing to choose.
+  const chosen = columns.filter(
+    (column) => column.riseM !== 0 && column.upwardDensityKgPerM3 !== column.downwardDensityKgPerM3,
+  );
+  const budget: SolveBudget = { left: options.mostSolves ?? defaultMostSolves };
+  const balances: RootBalance[] = [];
   let complete = true;
-  const search = (low: Point, high: Point, finest: number): void => {
-    const rises = high.fan > low.fan;
-    const excluded = rises
-      ? low.fan - high.system > 0 || high.fan - low.system < 0
-      : low.fan - low.system < 0 || high.fan - high.system > 0;
-    if (excluded) return;
-    if (!rises || high.flow - low.flow < finest) {
-      const root = bisect(low, high, pointAt);
-      if (root === undefined) complete = false;
-      else if (!roots.some((other) => other.flow === root.flow)) roots.push(root);
-      return;
+  let unsolved: UnsolvedBalance | undefined;
+  for (const states of stateCombinations(chosen.length)) {
+    if (budget.left <= 0) {
+      complete = false;
+      break;
     }
-    const middle = pointAt((low.flow + high.flow) / 2);
-    if (middle === undefined) return;
-    search(low, middle, finest);
-    search(middle, high, finest);
-  };
-  const ends = [from, ...curve.breaks.filter((flow) => flow > from)];
-  ends.slice(1).forEach((end, k) => {
-    const low = pointAt(ends[k]!);
-    const high = pointAt(end);
-    if (low !== undefined && high !== undefined) search(low, high, (last - first) * finestPart);
-  });
-  if (unsolved !== undefined) return unsolved;
-  roots.sort((a, b) => a.flow - b.flow);
-  const step = 1e-6 * (last - first);
-  return {
-    status: 'solved',
-    balances: roots.map((root) => ({
-      balance: root.balance,
-      fanFlowM3PerS: root.flow,
-      stable: isStable(root, { curve, pointAt, step }),
-    })),
-    complete,
-  };
-}
-
-interface Point {
-  readonly flow: number;
-  readonly balance: Balance;
-  /** Rise that the fan gives at this flow [Pa]. */
-  readonly fan: number;
-  /** Rise that the rest asks at this flow [Pa]. */
-  readonly system: number;
-}
-
-type PointAt = (flow: number) => Point | undefined;
-
-/** The zero of fan − system between two points of unlike sign; undefined where the signs are alike. */
-function bisect(low: Point, high: Point, pointAt: PointAt): Point | undefined {
-  let left = low;
-  let right = high;
-  const leftSign = Math.sign(left.fan - left.system);
-  if (leftSign === 0) return left;
-  const rightSign = Math.sign(right.fan - right.system);
-  if (rightSign === 0) return right;
-  if (leftSign === rightSign) return undefined;
-  for (let halving = 0; halving < 60; halving++) {
-    const middle = pointAt((left.flow + right.flow) / 2);
-    if (middle === undefined) break;
-    if (middle.flow === left.flow || middle.flow === right.flow) break;
-    if (Math.sign(middle.fan - middle.system) === leftSign) left = middle;
-    else right = middle;
+    const densities = columnDensities(description, scenario, columns);
+    const removed = new Set<number>();
+    chosen.forEach(({ link, downwardDensityKgPerM3 }, k) => {
+      if (states[k] === 'downward') densities[link] = downwardDensityKgPerM3;
+      if (states[k] === 'still') removed.add(link);
+    });
+    const found = fanRoots(freed, { columnDensityKgPerM3: densities, removed }, budget);
+    // Zones may hang on a column that is assumed at rest; then it cannot be.
+    if (found.unsolved === undefined || removed.size === 0) {
+      complete &&= found.complete;
+      unsolved ??= found.unsolved;
+    }
+    for (const root of found.roots) {
+      const settled = settle(root, { description, scenario, columns, chosen, states, densities });
+      if (
+        settled === undefined ||
+        balances.some((other) => isSame(other.balance, settled.balance))
+      ) {
+        continue;
+      }
+      const fans = freed.fans.map(({ id, link }) => ({
+        link: id,
+        volumeFlowM3PerS: settled.balance.links.volumeFlowM3PerS[link]!,
+      }));
+      balances.push({ ...settled, fans });
+    }
   }
-  return left;
+  if (unsolved !== undefined && balances.length === 0) return unsolved;
+  const firstFlow = ({ fans }: RootBalance): number => fans[0]?.volumeFlowM3PerS ?? 0;
+  balances.sort((a, b) => firstFlow(a) - firstFlow(b));
+  return { status: 'solved', balances, complete };
 }
 
-/** The curve's slope is below the system's, both over a small step either way. */
-function isStable(
-  root: Point,
-  { curve, pointAt, step }: { curve: RisingCurve; pointAt: PointAt; step: number },
-): boolean {
-  const below = pointAt(root.flow - step);
-  const above = pointAt(root.flow + step);
-  if (below === undefined || above === undefined) return false;
-  const fan = curve.riseAt(root.flow + step) - curve.riseAt(root.flow - step);
-  return fan < above.system - below.system;
+interface Settling {
+  readonly description: NetworkDescription;
+  readonly scenario: Scenario;
+  readonly columns: readonly StatedColumn[];
+  /** Columns whose states matter, and the states assumed. */
+  readonly chosen: readonly StatedColumn[];
+  readonly states: readonly ColumnState[];
+  /** By link, as assumed; a column at rest gets its mixture here [kg/m3]. */
+  readonly densities: Float64Array;
 }
 
-/** Replaces the fan by two unit flows, one a direction, whose scales make any flow without rebuilding. */
-function fanAsFlow(
-  description: NetworkDescription,
+/** The balance with its columns, if every column moves the way it was assumed; undefined otherwise. */
+function settle(
+  { balance, stable: fansStable }: FanRoot,
+  { description, scenario, columns, chosen, states, densities }: Settling,
+): Omit<RootBalance, 'fans'> | undefined {
+  let stable = fansStable;
+  const differences = balance.links.pressureDifferencePa.slice();
+  const settledDensities = densities.slice();
+  for (const [k, column] of chosen.entries()) {
+    if (states[k] === 'still') {
+      const still = stillColumn(column, {
+        link: description.links[column.link]!,
+        air: airsOf(description, scenario, column.link),
+        differencePa: differences[column.link]!,
+      });
+      if (still === undefined) return undefined;
+      stable &&= still.stable;
+      differences[column.link] = still.pressureDifferencePa;
+      settledDensities[column.link] = still.densityKgPerM3;
+    } else {
+      const movement = movementOf(balance, column);
+      if (movement !== 'still' && movement !== states[k]) return undefined;
+    }
+  }
+  return {
+    balance: { ...balance, links: { ...balance.links, pressureDifferencePa: differences } },
+    columns: columns.map((column) => ({
+      link: description.links[column.link]!.id,
+      state: movementOf(balance, column),
+      densityKgPerM3: settledDensities[column.link]!,
+    })),
+    stable,
+  };
+}
+
+/** Two searches found one balance: a column without flow is at rest whatever was assumed of it. */
+function isSame(one: Balance, other: Balance): boolean {
+  const alike = (a: Float64Array, b: Float64Array, tolerance: number): boolean =>
+    a.every((value, k) => Math.abs(value - b[k]!) <= tolerance);
+  const greatest = Math.max(...one.links.massFlowKgPerS.map(Math.abs));
+  return (
+    alike(one.pressuresPa, other.pressuresPa, 1e-6) &&
+    alike(one.links.massFlowKgPerS, other.links.massFlowKgPerS, 1e-6 * greatest)
+  );
+}
+
+function statedColumn(description: NetworkDescription, column: TwoStateColumn): StatedColumn {
+  const link = description.links.findIndex(({ id }) => id === column.link);
+  if (link < 0) throw new UnknownIdError(column.link);
+  const { fromHeightM, toHeightM } = description.links[link]!;
+  const { upwardDensityKgPerM3, downwardDensityKgPerM3 } = column;
+  return { link, upwardDensityKgPerM3, downwardDensityKgPerM3, riseM: toHeightM - fromHeightM };
+}
+
+/** Densities of all columns, two-state columns taken as if air rose in them [kg/m3]. */
+function columnDensities(
+  { links, outdoorAir }: NetworkDescription,
+  { columnDensityKgPerM3 }: Scenario,
+  columns: readonly StatedColumn[],
+): Float64Array {
+  const densities =
+    columnDensityKgPerM3?.slice() ??
+    Float64Array.from(links, ({ columnAir }) => (columnAir ?? outdoorAir).densityKgPerM3);
+  for (const { link, upwardDensityKgPerM3 } of columns) densities[link] = upwardDensityKgPerM3;
+  return densities;
+}
+
+/** The airs at both ends of a link. */
+function airsOf(
+  { links, zones, boundaries }: NetworkDescription,
+  { zoneAir, boundaryAir }: Scenario,
+  link: number,
+): { readonly from: AirState; readonly to: AirState } {
+  const airAt = (id: string): AirState => {
+    const zone = zones.findIndex((node) => node.id === id);
+    const [nodes, airs, index] =
+      zone >= 0
+        ? [zones, zoneAir, zone]
+        : [boundaries, boundaryAir, boundaries.findIndex((node) => node.id === id)];
+    if (airs === undefined) return nodes[index]!.air;
+    return {
+      temperatureC: airs.temperatureC[index]!,
+      densityKgPerM3: airs.densityKgPerM3[index]!,
+    };
+  };
+  return { from: airAt(links[link]!.from), to: airAt(links[link]!.to) };
+}
+
+/** What is wrong with the lengths of the scenario's arrays, in words; undefined if nothing is. */
+function shapeProblem(
+  { zones, boundaries, links }: NetworkDescription,
   scenario: Scenario,
-  index: number,
-): System | undefined {
-  const fan = description.links[index]!;
-  const unit = (volumeFlowM3PerS: 1 | -1, id: string): LinkDescription => ({
-    ...fan,
-    id,
-    law: { kind: 'fixedFlow', volumeFlowM3PerS },
-  });
-  const links = description.links.map((link) => (link === fan ? unit(1, fan.id) : link));
-  const built = buildNetwork({
-    ...description,
-    links: [...links, unit(-1, `${fan.id} backwards`)],
-  });
-  if (built.status === 'rejected') return undefined;
-  const { network } = built;
-  const extended = (values: Float64Array | undefined, fill: number): Float64Array => {
-    const all = new Float64Array(links.length + 1).fill(fill);
-    if (values?.length === links.length) all.set(values);
-    all[links.length] = all[index]!;
-    return all;
-  };
-  const scale = extended(scenario.linkScale, 1);
-  const fanScale = scale[index]!;
-  const { linkOffsetPa, columnDensityKgPerM3 } = scenario;
-  const all: Scenario = {
-    ...scenario,
-    linkScale: scale,
-    ...(linkOffsetPa && { linkOffsetPa: extended(linkOffsetPa, 0) }),
-    ...(columnDensityKgPerM3 && { columnDensityKgPerM3: extended(columnDensityKgPerM3, 1.2) }),
-  };
-  return {
-    balanceAt(flow) {
-      scale[index] = fanScale * Math.max(flow, 0);
-      scale[links.length] = fanScale * Math.max(-flow, 0);
-      const result = solveNetwork(network, all, { tolerance: 1e-11 });
-      return result.status === 'solved' ? withoutTwin(network, result, index) : result;
-    },
-    riseOf: (balance) => -balance.links.pressureDifferencePa[index]!,
-  };
-}
-
-/** A balance in the links of the description: the twin's backward flow is the fan's own. */
-function withoutTwin({ linkIndex }: BuiltNetwork, balance: Balance, index: number): Balance {
-  const twin = linkIndex.size - 1;
-  const merge = (values: Float64Array): Float64Array => {
-    const merged = values.slice(0, twin);
-    merged[index] = values[index]! + values[twin]!;
-    return merged;
-  };
-  const { links } = balance;
-  return {
-    ...balance,
-    links: {
-      massFlowKgPerS: merge(links.massFlowKgPerS),
-      forwardKgPerS: merge(links.forwardKgPerS),
-      backwardKgPerS: merge(links.backwardKgPerS),
-      volumeFlowM3PerS: merge(links.volumeFlowM3PerS),
-      pressureDifferencePa: links.pressureDifferencePa.slice(0, twin),
-    },
-  };
+): string | undefined {
+  const { zoneAir, boundaryAir } = scenario;
+  const arrays: [string, Float64Array | undefined, number][] = [
+    ['boundaryPressuresPa', scenario.boundaryPressuresPa, boundaries.length],
+    ['zoneAir.temperatureC', zoneAir?.temperatureC, zones.length],
+    ['zoneAir.densityKgPerM3', zoneAir?.densityKgPerM3, zones.length],
+    ['boundaryAir.temperatureC', boundaryAir?.temperatureC, boundaries.length],
+    ['boundaryAir.densityKgPerM3', boundaryAir?.densityKgPerM3, boundaries.length],
+    ['columnDensityKgPerM3', scenario.columnDensityKgPerM3, links.length],
+    ['linkScale', scenario.linkScale, links.length],
+    ['linkOffsetPa', scenario.linkOffsetPa, links.length],
+  ];
+  const wrong = arrays.find(([, values, length]) => values && values.length !== length);
+  return wrong && `${wrong[0]} has ${wrong[1]!.length} numbers, it needs ${wrong[2]}`;
 }

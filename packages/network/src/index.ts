@@ -19,8 +19,10 @@ export { checkNetwork, type NetworkVerdict } from './check-network.js';
 export {
   findAllBalances,
   type AllBalances,
+  type AllBalancesOptions,
   type AllBalancesResult,
   type RootBalance,
+  type TwoStateColumn,
 } from './find-all-balances.js';
 export type {
   BoundaryDescription,

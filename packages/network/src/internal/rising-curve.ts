@@ -14,7 +14,11 @@ export interface RisingCurve {
  * Source of the cubics: Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238-246, from memory.
  */
 export function risingCurve({ points, interpolation }: FanCurveDescription): RisingCurve {
-  const nodes = [...points].sort((a, b) => a.volumeFlowM3PerS - b.volumeFlowM3PerS);
+  const sorted = [...points].sort(
+    (a, b) => a.volumeFlowM3PerS - b.volumeFlowM3PerS || b.pressureRisePa - a.pressureRisePa,
+  );
+  // Of points that share a flow the highest counts.
+  const nodes = sorted.filter((n, k) => n.volumeFlowM3PerS !== sorted[k - 1]?.volumeFlowM3PerS);
   const flows = nodes.map((node) => node.volumeFlowM3PerS);
   const rises = nodes.map((node) => node.pressureRisePa);
   const last = flows.length - 1;
