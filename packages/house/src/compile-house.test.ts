@@ -206,10 +206,126 @@ describe('a house as a network', () => {
     const windy = { ...still, windSpeedMPerS: 6, windFromDeg: 0 };
     const { house: made, balance } = solved(house, { weather: windy });
     const into = (face: string): number =>
-      -linkReading(made.network, balance, `leak main walls @${face} 2`).massFlowKgPerS;
+      -linkReading(made.network, balance, `leak/1/main/walls/@${face}/2`).massFlowKgPerS;
     expect(into('front')).toBeGreaterThan(0);
     expect(into('back')).toBeLessThan(0);
     expect(into('left')).toBeCloseTo(into('right'), 12);
+  });
+});
+
+describe('parts in series', () => {
+  const duct = {
+    name: 'duct',
+    law: { kind: 'orifice', areaM2: 0.02, dischargeCoefficient: 0.6 },
+    riseM: 0,
+  } as const;
+  /** A fan that falls straight from 200 Pa at no flow to none at 0.2 m3/s, and on below it. */
+  const law = {
+    kind: 'fanCurve',
+    points: [
+      { volumeFlowM3PerS: -0.2, pressureRisePa: 400 },
+      { volumeFlowM3PerS: 0.4, pressureRisePa: -200 },
+    ],
+    beyondShutOff: 'extended',
+  } as const;
+  const stoppedLaw = { kind: 'orifice', areaM2: 0.01, dischargeCoefficient: 0.6 } as const;
+  const ducted = (path: Partial<NonNullable<Device['path']>>): Device =>
+    constantExhaust('hood', 0.2, {
+      speeds: [{ name: 'on', ratedFlowM3PerS: 0.2, law }],
+      path: { before: [], after: [], stoppedLaw, ...path },
+    });
+  const leaky = { ...house, airtightness: { ...house.airtightness, exponent: 0.5 } };
+
+  it('carry one flow: the fan’s rise makes up for the duct and the house', () => {
+    const running = { hood: 'on' };
+    const sealed = (path: Parameters<typeof ducted>[0]) => ({
+      ...leaky,
+      devices: [{ ...ducted(path), duringTest: 'sealed' } as const],
+    });
+    const after = solved(sealed({ after: [duct] }), { running });
+    const before = solved(sealed({ before: [duct] }), { running });
+    const flowOf = ({ house: made, balance }: typeof after): number =>
+      linkReading(made.network, balance, 'device/hood/on').volumeFlowM3PerS;
+    // Q = 0.2 (1 - rise / 200), rise = 0.6^-2 rho Q^2 / (2 A^2) + 50 (Q / 0.1)^2, by hand.
+    const loss = 1.2041 / (2 * (0.6 * 0.02) ** 2) + 50 / 0.1 ** 2;
+    const expected = (-1000 + Math.sqrt(1000 ** 2 + 4 * loss * 200)) / (2 * loss);
+    // The leaks take the air at outdoor density, which differs by 4e-5.
+    expect(flowOf(after)).toBeCloseTo(expected, 5);
+    expect(flowOf(before)).toBeCloseTo(expected, 5);
+    expect(after.house.junctions).toMatchObject([{ id: '@junction hood 1', item: 'hood' }]);
+    expect(after.house.house.zones).toHaveLength(1);
+  });
+
+  it('let the warm air of a house rise through the duct of a fan that stands still', () => {
+    const rising = { ...duct, riseM: 6 };
+    const cold = { ...still, outdoorTemperatureC: -10 };
+    const { house: made, balance } = solved(
+      { ...leaky, devices: [ducted({ after: [rising] })] },
+      { weather: cold },
+    );
+    const off = linkReading(made.network, balance, 'device off/hood/off');
+    expect(off.massFlowKgPerS).toBeGreaterThan(0.01);
+    const reading = linkReading(made.network, balance, 'part/hood/duct');
+    expect(reading.massFlowKgPerS).toBeCloseTo(off.massFlowKgPerS, 9);
+    // 6 m of column at (1.34137 - 1.20410) kg/m3 less what the house is below outdoors at the hood.
+    const atHood = (balance.pressuresPa[0] ?? Number.NaN) + 0.13727 * 9.80665 * 1;
+    const over = reading.pressureDifferencePa + off.pressureDifferencePa;
+    expect(over).toBeCloseTo(atHood + 0.13727 * 9.80665 * 6, 3);
+  });
+
+  it('keep every junction tied while a damper is shut, and leak as the damper is said to', () => {
+    const flap = {
+      kind: 'oneWayDamper',
+      coefficientM3PerSPaN: 0.1,
+      exponent: 0.5,
+      crackingPressurePa: 5,
+    } as const;
+    const closed = { kind: 'powerLaw', coefficientM3PerSPaN: 0.0005, exponent: 0.5 } as const;
+    const damper = (part: object) => ({ name: 'damper', law: flap, riseM: 0, ...part });
+    const fan = constantExhaust('fan', 0.05);
+    const off = (part: object, running: Record<string, string>) =>
+      solved(
+        { ...leaky, devices: [ducted({ after: [damper(part), duct] }), fan] },
+        { running: { fan: 'on', ...running } },
+      );
+    const flow = ({ house: made, balance }: ReturnType<typeof off>): number =>
+      linkReading(made.network, balance, 'part/hood/duct').massFlowKgPerS;
+    expect(flow(off({}, {}))).toBeCloseTo(0, 12);
+    expect(flow(off({ closed: 'inside the tested leakage' }, {}))).toBeCloseTo(0, 12);
+    expect(flow(off({ closed }, {}))).toBeLessThan(-0.001);
+    expect(flow(off({ closed }, { hood: 'on' }))).toBeGreaterThan(0.05);
+  });
+
+  it('are taken off the test as one: a shut damper hides the duct behind it', () => {
+    const closed = { kind: 'powerLaw', coefficientM3PerSPaN: 0.0005, exponent: 0.5 } as const;
+    const damper = { name: 'damper', law: stoppedLaw, riseM: 0, closed } as const;
+    const modelled = (device: Partial<Device>): number =>
+      compiled({ ...house, devices: [{ ...ducted({ after: [damper, duct] }), ...device }] })
+        .leakage[0]!.modelledFlowM3PerS;
+    const share = (areas: readonly number[]) =>
+      areas.reduce((sum, area) => sum + area ** -2, 0) ** -0.5;
+    // The damper's coefficient as an area: C = 0.6 A sqrt(2 / rho).
+    const shut = 0.0005 / (0.6 * Math.sqrt(2 / 1.2041));
+    const flow = (areaM2: number): number => 0.6 * areaM2 * Math.sqrt((2 * 50) / 1.2041);
+    expect(modelled({})).toBeCloseTo(flow(share([0.01, shut, 0.02])), 8);
+    expect(modelled({ duringTest: 'open' })).toBeCloseTo(flow(share([0.01, 0.01, 0.02])), 8);
+    expect(modelled({ duringTest: 'sealed' })).toBe(0);
+  });
+
+  it('open a damper with another driver than the device', () => {
+    const damper = { name: 'damper', law: stoppedLaw, riseM: 0, closed: stoppedLaw } as const;
+    const driven = {
+      ...house,
+      devices: [
+        { ...ducted({ after: [damper] }), damperOpensWith: { driver: 'fan' } },
+        constantExhaust('fan', 0.05),
+      ],
+    };
+    const open = (running: Record<string, string>): readonly string[] => [
+      ...followInterlocks(driven, { running, doors: {} }).openDampers,
+    ];
+    expect(open({ hood: 'on' })).toEqual([]);
+    expect(open({ fan: 'on' })).toEqual(['hood', 'fan']);
   });
 });
 

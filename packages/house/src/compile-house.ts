@@ -3,8 +3,9 @@ import { buildNetwork, type BuiltNetwork, type NodeAir, type Scenario } from '@e
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
-import { houseLinks, type HouseLink } from './compile/house-links.js';
-import { houseNodes } from './compile/house-nodes.js';
+import type { HouseLink, Junction } from './compile/house-link.js';
+import { houseNodes, type HouseNodes } from './compile/house-nodes.js';
+import { housePaths } from './compile/house-paths.js';
 import { remainingLeakage, type RemainingLeakage } from './compile/remaining-leakage.js';
 import { windOnHouse } from './compile/wind-on-house.js';
 import type { House, Weather } from './house.js';
@@ -16,13 +17,18 @@ export interface CompiledHouse {
   readonly network: BuiltNetwork;
   /** Links in the network's order, each with the part of the house it stands for. */
   readonly links: readonly HouseLink[];
+  /** Zones of the network behind those of the house: places between parts in series. */
+  readonly junctions: readonly Junction[];
   /** Leakage that is left for the leak shares, one row an airtightness case. */
   readonly leakage: readonly RemainingLeakage[];
 }
 
-/** A weather as a house meets it: the air of every node and the pressure of every boundary. */
+/** A weather as a house meets it: the air of every node and column, and the pressure of every boundary. */
 export interface HouseWeather extends Required<
-  Pick<Scenario, 'outdoorAir' | 'zoneAir' | 'boundaryAir' | 'boundaryPressuresPa'>
+  Pick<
+    Scenario,
+    'outdoorAir' | 'zoneAir' | 'boundaryAir' | 'boundaryPressuresPa' | 'columnDensityKgPerM3'
+  >
 > {
   /** Name of the weather. */
   readonly name: string;
@@ -58,11 +64,10 @@ export function compileHouse(house: House): CompileResult {
   if (exhausted.length > 0) {
     return { ok: false, issues: exhausted.map((row) => nothingLeft(house, row)) };
   }
-  const links = houseLinks(house, first.coefficientM3PerSPaN);
-  const built = buildNetwork({
-    ...houseNodes(house, weather),
-    links: links.map((link) => link.description),
-  });
+  const { links: bare, junctions } = housePaths(house, first.coefficientM3PerSPaN);
+  const nodes = houseNodes(house, weather, junctions);
+  const links = withColumns(bare, nodes);
+  const built = buildNetwork({ ...nodes, links: links.map((link) => link.description) });
   if (built.status === 'rejected') {
     return {
       ok: false,
@@ -74,7 +79,7 @@ export function compileHouse(house: House): CompileResult {
       })),
     };
   }
-  return { ok: true, compiled: { house, network: built.network, links, leakage } };
+  return { ok: true, compiled: { house, network: built.network, links, junctions, leakage } };
 }
 
 /**
@@ -82,10 +87,13 @@ export function compileHouse(house: House): CompileResult {
  *
  * @param house - the house
  * @param weather - the weather
- * @returns air and wind, in the order of the network's nodes
+ * @returns air and wind, in the order of the network's nodes and links
  */
 export function houseWeather(house: House, weather: Weather): HouseWeather {
-  const { outdoorAir, zones, boundaries } = houseNodes(house, weather);
+  // The coefficient changes neither the order of links nor what fills their columns.
+  const { links, junctions } = housePaths(house, 1);
+  const nodes = houseNodes(house, weather, junctions);
+  const { outdoorAir, zones, boundaries } = nodes;
   const wind = windOnHouse(house, weather, outdoorAir.densityKgPerM3);
   return {
     name: weather.name,
@@ -93,6 +101,10 @@ export function houseWeather(house: House, weather: Weather): HouseWeather {
     zoneAir: nodeAir(zones),
     boundaryAir: nodeAir(boundaries),
     boundaryPressuresPa: Float64Array.from(boundaries, (b, i) => wind[i] ?? b.pressurePa),
+    columnDensityKgPerM3: Float64Array.from(
+      withColumns(links, nodes),
+      ({ description }) => (description.columnAir ?? outdoorAir).densityKgPerM3,
+    ),
   };
 }
 
@@ -113,7 +125,7 @@ export function houseScenario(
 ): HouseScenario {
   const { house, links, leakage } = compiled;
   const { state, airtightnessCase } = situation;
-  const { outdoorAir, zoneAir, boundaryAir, boundaryPressuresPa } = situation.weather;
+  const { name: _, ...air } = situation.weather;
   const followed = followInterlocks(house, state);
   const first = leakage[0]?.coefficientM3PerSPaN ?? 1;
   const leakScale = (leakage[airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
@@ -121,13 +133,20 @@ export function houseScenario(
   return {
     followed,
     scenario: {
-      outdoorAir,
-      zoneAir,
-      boundaryAir,
-      boundaryPressuresPa,
+      ...air,
       linkScale: Float64Array.from(links, (link) => linkScale(link, standing)),
     },
   };
+}
+
+/** The links with the air of their columns, in one weather. */
+function withColumns(links: readonly HouseLink[], nodes: HouseNodes): readonly HouseLink[] {
+  const airOf = new Map([...nodes.zones, ...nodes.boundaries].map(({ id, air }) => [id, air]));
+  return links.map((link) => {
+    if (link.columnOf === undefined) return link;
+    const columnAir = airOf.get(link.columnOf) ?? nodes.outdoorAir;
+    return { ...link, description: { ...link.description, columnAir } };
+  });
 }
 
 function nodeAir(nodes: readonly { readonly air: AirState }[]): NodeAir {
@@ -147,7 +166,7 @@ function linkScale(
   },
 ): number {
   const { role } = link;
-  const { running, openMakeUp } = of.followed;
+  const { running, openMakeUp, openDampers } = of.followed;
   switch (role.kind) {
     case 'leak':
       return of.leakScale;
@@ -165,6 +184,11 @@ function linkScale(
       return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
     case 'ventilator':
       return running.has(role.id) ? 1 : 0;
+    case 'part': {
+      if (role.when === 'always') return 1;
+      const open = openDampers.has(role.id) || openMakeUp.has(role.id);
+      return open === (role.when === 'open') ? 1 : 0;
+    }
   }
 }
 

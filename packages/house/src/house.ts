@@ -141,7 +141,21 @@ export interface Opening {
   readonly heightM: number;
   /** Its law; flow is positive from the zone outwards. */
   readonly law: FlowLawDescription;
+  /** What stands in series with it, on the way in: a duct before a flap. */
+  readonly parts?: readonly PathPart[];
   readonly duringTest: TestPreparation;
+}
+
+/** Something that air passes in series with a fan or an opening: a duct, a damper. */
+export interface PathPart {
+  /** `duct`, `inlet duct`, `damper`: unique within its item. */
+  readonly name: string;
+  /** Flow is positive in the direction that air takes when the item does its work. A damper's is that of the open one. */
+  readonly law: FlowLawDescription;
+  /** Height gained in that direction [m]. */
+  readonly riseM: number;
+  /** Present on a damper that closes: its law then, or that the tested leakage holds what it lets through. */
+  readonly closed?: FlowLawDescription | 'inside the tested leakage';
 }
 
 /** An interior door: an opening that states open or shut. */
@@ -182,6 +196,16 @@ export interface DeviceSpeed {
   readonly law: FlowLawDescription;
 }
 
+/** What stands in series with a fan whose law is that of the bare fan. */
+export interface DevicePath {
+  /** From where the air comes to the fan. */
+  readonly before: readonly PathPart[];
+  /** From the fan on. */
+  readonly after: readonly PathPart[];
+  /** The fan that stands still, which air passes both ways. */
+  readonly stoppedLaw: FlowLawDescription;
+}
+
 /** What makes something run or open: it follows its driver, at all speeds or at the named ones. */
 export interface Interlock {
   readonly driver: string;
@@ -202,6 +226,10 @@ export interface Device {
   readonly speeds: readonly DeviceSpeed[];
   /** Leakage through the closed damper while it is off, where the user gave one; else it stays in the tested leakage. */
   readonly offLaw?: FlowLawDescription;
+  /** Ducts and dampers in series with its fan; absent where each law is that of the device as installed. */
+  readonly path?: DevicePath;
+  /** What opens the dampers in its path, where that is not the device itself. */
+  readonly damperOpensWith?: Interlock;
   readonly duringTest: TestPreparation;
   /** Present on a device that starts with another instead of by hand. */
   readonly interlock?: Interlock;
@@ -219,6 +247,8 @@ export interface MakeUpOpening {
   readonly openLaw: FlowLawDescription;
   /** Leakage of the closed damper, where the user gave one. */
   readonly closedLaw?: FlowLawDescription;
+  /** What stands in series with it, on the way in. */
+  readonly parts?: readonly PathPart[];
   readonly duringTest: TestPreparation;
   readonly interlock: Interlock;
 }

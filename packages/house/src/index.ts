@@ -15,6 +15,7 @@ export type {
   Assumption,
   Device,
   DeviceKind,
+  DevicePath,
   DeviceSpeed,
   Door,
   Face,
@@ -24,6 +25,7 @@ export type {
   MakeUpOpening,
   Opening,
   Outlet,
+  PathPart,
   Source,
   SourceStatus,
   Surrounding,
@@ -52,7 +54,7 @@ export { compileHouse, houseScenario, houseWeather } from './compile-house.js';
 export type { CompiledHouse, CompileResult, HouseScenario, HouseWeather } from './compile-house.js';
 export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
-export type { HouseLink, LinkRole } from './compile/house-links.js';
+export type { HouseLink, Junction, LinkRole } from './compile/house-link.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';
 export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
 export { parseHouse } from './parse-house.js';

@@ -42,11 +42,12 @@ export function baselineStudy(compiled: CompiledHouse, question: BalanceQuestion
   const baseline = { ...question, state: baselineOf(question.state) };
   const { result } = solve(compiled, baseline);
   if (result.status === 'solved') {
-    return { status: 'solved', pressuresPa: Array.from(result.pressuresPa) };
+    const zones = compiled.house.zones.length;
+    return { status: 'solved', pressuresPa: Array.from(result.pressuresPa.subarray(0, zones)) };
   }
   return {
     status: 'not solved',
-    unsolved: unsolvedState(situationOf(compiled, baseline), result),
+    unsolved: unsolvedState(compiled, situationOf(compiled, baseline), result),
   };
 }
 
@@ -66,7 +67,7 @@ export function balanceStudy(
   if (baseline.status === 'not solved') return baseline.unsolved;
   const situation = situationOf(compiled, question);
   const { result, followed } = solve(compiled, question);
-  if (result.status !== 'solved') return unsolvedState(situation, result);
+  if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
   return {
     ...situation,
     status: 'solved',
@@ -80,7 +81,7 @@ export function balanceStudy(
     }),
     devices: deliveredFlows(compiled, { followed, question, balance: result }),
     makeUp: makeUpFlows(compiled, followed, result),
-    proof: proofSummary(result),
+    proof: proofSummary(compiled, result),
   };
 }
 
@@ -106,6 +107,7 @@ function situationOf(compiled: CompiledHouse, question: BalanceQuestion): Situat
 }
 
 function unsolvedState(
+  compiled: CompiledHouse,
   situation: Situation,
   result: Exclude<SolveResult, { readonly status: 'solved' }>,
 ): UnsolvedState {
@@ -113,7 +115,7 @@ function unsolvedState(
     ...situation,
     status: 'not solved',
     reason: result.status,
-    concerns: result.zones,
+    concerns: [...new Set(result.zones.map((zone) => inHouse(compiled, zone)))],
     hint: result.hint,
   };
 }
@@ -163,7 +165,12 @@ function makeUpFlows(
   });
 }
 
-function proofSummary(balance: Balance): ProofSummary {
+/** A place between parts in series is no zone of the house: the item that it belongs to is named instead. */
+function inHouse(compiled: CompiledHouse, zone: string): string {
+  return compiled.junctions.find(({ id }) => id === zone)?.item ?? zone;
+}
+
+function proofSummary(compiled: CompiledHouse, balance: Balance): ProofSummary {
   const { proof } = balance;
   return {
     iterations: proof.iterations,
@@ -173,7 +180,7 @@ function proofSummary(balance: Balance): ProofSummary {
     ...(proof.enclosureRadiusPa === undefined
       ? {}
       : { enclosureRadiusPa: proof.enclosureRadiusPa }),
-    ...(proof.worstZone === undefined ? {} : { worstZone: proof.worstZone }),
+    ...(proof.worstZone === undefined ? {} : { worstZone: inHouse(compiled, proof.worstZone) }),
     ...(proof.worstLink === undefined ? {} : { worstLink: proof.worstLink }),
   };
 }

@@ -7,6 +7,8 @@ export interface FollowedState {
   readonly running: ReadonlyMap<string, string>;
   /** Ids of make-up openings whose damper is open. */
   readonly openMakeUp: ReadonlySet<string>;
+  /** Ids of devices whose own dampers are open. */
+  readonly openDampers: ReadonlySet<string>;
 }
 
 /**
@@ -35,7 +37,14 @@ export function followInterlocks(house: House, state: OperatingState): FollowedS
   const openMakeUp = new Set(
     house.makeUpOpenings.filter((m) => isDriven(m.interlock, running)).map((m) => m.id),
   );
-  return { running, openMakeUp };
+  const openDampers = new Set(
+    house.devices
+      .filter(({ id, damperOpensWith: driver }) =>
+        driver === undefined ? running.has(id) : isDriven(driver, running),
+      )
+      .map(({ id }) => id),
+  );
+  return { running, openMakeUp, openDampers };
 }
 
 function isDriven(interlock: Interlock, running: ReadonlyMap<string, string>): boolean {

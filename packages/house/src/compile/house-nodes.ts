@@ -1,6 +1,7 @@
 import { airAt, type Air } from '@evendraft/airflow';
 import type { NetworkDescription } from '@evendraft/network';
 import type { Face, House, Outlet, Weather } from '../house.js';
+import type { Junction } from './house-link.js';
 
 /** Outside walls in the order of their boundaries. */
 export const faces: readonly Face[] = ['front', 'right', 'back', 'left'];
@@ -13,38 +14,55 @@ export type HouseNodes = Pick<NetworkDescription, 'outdoorAir' | 'zones' | 'boun
 
 /**
  * Zones and boundaries of a house in a weather. Outdoors is six boundaries: calm air, four faces, the roof.
+ * Junctions are appended to the house's zones, each with the air of the node that feeds it.
  *
  * @param house - the house
  * @param weather - the weather
+ * @param junctions - junctions of its compiled paths
  * @returns nodes with the air of each
  */
-export function houseNodes(house: House, weather: Weather): HouseNodes {
+export function houseNodes(
+  house: House,
+  weather: Weather,
+  junctions: readonly Junction[],
+): HouseNodes {
   const air = (temperatureC: number): Air => airAt({ temperatureC, altitudeM: house.altitudeM });
   const outdoorAir = air(weather.outdoorTemperatureC);
+  const zones = house.zones.map((zone) => ({
+    id: zone.id,
+    origin: zone.origin,
+    heightM: zone.floorHeightM,
+    air: zone.temperatureC === 'outdoors' ? outdoorAir : air(zone.temperatureC),
+  }));
+  const boundaries = [
+    ...outdoorIds.map((id) => ({
+      id,
+      origin: 'weather',
+      heightM: 0,
+      pressurePa: 0,
+      air: outdoorAir,
+    })),
+    ...house.surroundings.map((surrounding) => ({
+      id: surrounding.id,
+      origin: surrounding.origin,
+      heightM: 0,
+      pressurePa: surrounding.pressurePa,
+      air: air(surrounding.temperatureC),
+    })),
+  ];
+  const airOf = new Map([...zones, ...boundaries].map((node) => [node.id, node.air]));
   return {
     outdoorAir,
-    zones: house.zones.map((zone) => ({
-      id: zone.id,
-      origin: zone.origin,
-      heightM: zone.floorHeightM,
-      air: zone.temperatureC === 'outdoors' ? outdoorAir : air(zone.temperatureC),
-    })),
-    boundaries: [
-      ...outdoorIds.map((id) => ({
+    zones: [
+      ...zones,
+      ...junctions.map(({ id, origin, heightM, airOf: node }) => ({
         id,
-        origin: 'weather',
-        heightM: 0,
-        pressurePa: 0,
-        air: outdoorAir,
-      })),
-      ...house.surroundings.map((surrounding) => ({
-        id: surrounding.id,
-        origin: surrounding.origin,
-        heightM: 0,
-        pressurePa: surrounding.pressurePa,
-        air: air(surrounding.temperatureC),
+        origin,
+        heightM,
+        air: airOf.get(node) ?? outdoorAir,
       })),
     ],
+    boundaries,
   };
 }
 

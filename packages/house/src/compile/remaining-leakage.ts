@@ -1,11 +1,15 @@
-import { flowAt, referenceAir, type FlowLawDescription } from '@evendraft/airflow';
+import { referenceAir, type FlowLawDescription } from '@evendraft/airflow';
 import {
   insideZoneKinds,
   type AirtightnessCase,
+  type Device,
   type House,
+  type MakeUpOpening,
+  type Opening,
   type Outlet,
-  type TestPreparation,
+  type PathPart,
 } from '../house.js';
+import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
 /** An airtightness case after the separately modelled openings are taken off. */
 export interface RemainingLeakage {
@@ -23,7 +27,7 @@ export interface RemainingLeakage {
  *
  * A test measured every opening that was not sealed. What the house models by itself is therefore
  * subtracted, at the test pressure. Openings to a buffer space outside the envelope count as if that
- * space stood at outdoor pressure during the test.
+ * space stood at outdoor pressure during the test. What stands in series is taken as one.
  *
  * @param house - the house
  * @returns one row a case; a coefficient of zero or below means that nothing is left
@@ -32,7 +36,7 @@ export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   const { cases, exponent } = house.airtightness;
   return cases.map((test) => {
     const modelledFlowM3PerS = modelledOpenings(house).reduce(
-      (sum, law) => sum + testFlow(law, test.pressurePa, house.airtightness.direction),
+      (sum, chain) => sum + testFlow(chain, test.pressurePa, house.airtightness.direction),
       0,
     );
     const remaining = test.volumeFlowM3PerS - modelledFlowM3PerS;
@@ -45,7 +49,10 @@ export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   });
 }
 
-function modelledOpenings(house: House): readonly FlowLawDescription[] {
+/** What one item lets through during the test: laws in series on the way in. */
+type TestedChain = readonly ChainedLaw[];
+
+function modelledOpenings(house: House): readonly TestedChain[] {
   const inside = new Set(
     house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );
@@ -53,32 +60,76 @@ function modelledOpenings(house: House): readonly FlowLawDescription[] {
     inside.has(zone) &&
     !(to.kind === 'zone' && inside.has(to.zone)) &&
     !(to.kind === 'surrounding' && house.airtightness.guarded);
-  const standing = (
-    item: { readonly zone: string; readonly to: Outlet; readonly duringTest: TestPreparation },
-    closed: FlowLawDescription | undefined,
-    open: FlowLawDescription | undefined,
-  ): readonly FlowLawDescription[] => {
-    if (item.duringTest === 'sealed' || !leadsOut(item.zone, item.to)) return [];
-    const law = item.duringTest === 'open' ? open : closed;
-    return law === undefined ? [] : [law];
+  const standing = <Item extends Pick<Opening, 'zone' | 'to' | 'duringTest'>>(
+    item: Item,
+    chain: (item: Item, stood: 'closed' | 'open') => TestedChain | undefined,
+  ): readonly TestedChain[] => {
+    const { zone, to, duringTest } = item;
+    if (duringTest === 'sealed' || !leadsOut(zone, to)) return [];
+    const laws = chain(item, duringTest);
+    return laws === undefined ? [] : [laws];
   };
   return [
-    ...house.openings.flatMap((o) => standing(o, undefined, o.law)),
-    ...house.makeUpOpenings.flatMap((m) => standing(m, m.closedLaw, m.openLaw)),
-    ...house.devices.flatMap((d) => standing(d, d.offLaw, d.offLaw)),
+    ...house.openings.flatMap((each) => standing(each, openingChain)),
+    ...house.makeUpOpenings.flatMap((each) => standing(each, makeUpChain)),
+    ...house.devices.flatMap((each) => standing(each, deviceChain)),
   ];
 }
 
+function openingChain(
+  { law, parts = [] }: Opening,
+  stood: 'closed' | 'open',
+): TestedChain | undefined {
+  if (stood === 'closed') return undefined;
+  return joined([partChain(parts, 'open'), [onItsOwn(law)]]);
+}
+
+function makeUpChain(opening: MakeUpOpening, stood: 'closed' | 'open'): TestedChain | undefined {
+  const law = stood === 'open' ? opening.openLaw : opening.closedLaw;
+  if (law === undefined) return undefined;
+  return joined([partChain(opening.parts ?? [], stood), [onItsOwn(law)]]);
+}
+
+function deviceChain(
+  { offLaw, path, direction }: Device,
+  stood: 'closed' | 'open',
+): TestedChain | undefined {
+  if (path === undefined) return offLaw === undefined ? undefined : [onItsOwn(offLaw)];
+  const along = joined([
+    partChain(path.before, stood),
+    [{ law: path.stoppedLaw }],
+    partChain(path.after, stood),
+  ]);
+  if (direction === 'supply') return along;
+  return along?.map(({ law, reversed = false }) => ({ law, reversed: !reversed }));
+}
+
+/** A law counts its flow outwards, but a flap counts it in the direction in which it opens: in. */
+function onItsOwn(law: FlowLawDescription): ChainedLaw {
+  return { law, reversed: law.kind !== 'oneWayDamper' };
+}
+
+function partChain(parts: readonly PathPart[], stood: 'closed' | 'open'): TestedChain | undefined {
+  const laws = parts.map(({ law, closed }) =>
+    stood === 'open' || closed === undefined ? law : closed,
+  );
+  return laws.includes('inside the tested leakage')
+    ? undefined
+    : (laws as readonly FlowLawDescription[]).map((law) => ({ law }));
+}
+
+function joined(chains: readonly (TestedChain | undefined)[]): TestedChain | undefined {
+  return chains.includes(undefined) ? undefined : (chains as readonly TestedChain[]).flat();
+}
+
 function testFlow(
-  law: FlowLawDescription,
+  chain: TestedChain,
   pressurePa: number,
   direction: House['airtightness']['direction'],
 ): number {
-  // A one-way damper lets air in, so its own direction is against that of the other openings.
-  const inward = law.kind === 'oneWayDamper' ? pressurePa : -pressurePa;
-  const flow = (pressureDifferencePa: number): number =>
-    Math.abs(flowAt(law, pressureDifferencePa).massFlowKgPerS) / referenceAir.densityKgPerM3;
-  if (direction === 'pressurized') return flow(-inward);
-  if (direction === 'both') return (flow(inward) + flow(-inward)) / 2;
-  return flow(inward);
+  const flow = (inwardPa: number): number =>
+    Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3;
+  if (direction === 'pressurized') return flow(-pressurePa);
+  if (direction === 'both') return (flow(pressurePa) + flow(-pressurePa)) / 2;
+  return flow(pressurePa);
 }

@@ -1,0 +1,45 @@
+import type { LinkDescription } from '@evendraft/network';
+
+/** When a link of the network is part of a state. */
+export type LinkRole =
+  | { readonly kind: 'leak' }
+  | { readonly kind: 'opening'; readonly id: string }
+  | { readonly kind: 'door'; readonly id: string; readonly position: 'open' | 'shut' }
+  | { readonly kind: 'device'; readonly id: string; readonly speed: string }
+  | { readonly kind: 'device off'; readonly id: string }
+  | { readonly kind: 'make-up'; readonly id: string; readonly damper: 'open' | 'closed' }
+  | { readonly kind: 'ventilator'; readonly id: string }
+  /** Something in series with the above: a duct at all times, a damper as it stands. */
+  | {
+      readonly kind: 'part';
+      readonly id: string;
+      readonly part: string;
+      readonly when: 'always' | 'open' | 'closed';
+    };
+
+/** A link of the compiled network with the part of the house it stands for. */
+export interface HouseLink {
+  readonly description: LinkDescription;
+  readonly role: LinkRole;
+  /** Id of the zone or boundary whose air fills its column, where it gains or loses height. */
+  readonly columnOf?: string;
+}
+
+/** A place between two parts in series: a zone of the network without volume. It is no zone of the house. */
+export interface Junction {
+  /** `@junction <item> <n>`; a user's name cannot begin with `@`. */
+  readonly id: string;
+  readonly origin: string;
+  /** Name of the item that it belongs to. */
+  readonly item: string;
+  /** Above the house's datum [m]. */
+  readonly heightM: number;
+  /** Id of the zone or boundary whose air it holds: the one upstream in normal operation. */
+  readonly airOf: string;
+}
+
+/** Links of the house and the junctions that they need. */
+export interface HousePaths {
+  readonly links: readonly HouseLink[];
+  readonly junctions: readonly Junction[];
+}
