@@ -16,7 +16,8 @@ const lawsOfDevices = ['fanCurve', 'fixedFlow'];
 
 /** Laws that no key of the house file leads to yet, each with what it waits for. */
 const lawsToCome = {
-  quadratic: 'ducts with their fittings',
+  quadratic: 'a duct of which only two losses are known',
+  duct: 'ducts with their fittings',
   doorway: 'doors and stairs open to two-way flow',
 };
 
