@@ -18,6 +18,7 @@ const lawsOfDevices = ['fanCurve', 'fixedFlow'];
 const lawsToCome = {
   quadratic: 'a duct of which only two losses are known',
   duct: 'ducts with their fittings',
+  gravityDamper: 'dampers that open by degrees',
   doorway: 'doors and stairs open to two-way flow',
 };
 
