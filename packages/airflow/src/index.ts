@@ -21,18 +21,31 @@ export { neutralLevel, type NeutralLevelState } from './stack/neutral-level.js';
 export { stackPressure, type StackClimb } from './stack/stack-pressure.js';
 
 // Wind
+export {
+  infiltrationWithFan,
+  type FanRule,
+  type InfiltrationAndFan,
+} from './wind/infiltration-with-fan.js';
 export { localWindSpeed, type WindTransfer } from './wind/local-wind-speed.js';
+export { lowRiseCoefficient, type LowRiseSurfaceInWind } from './wind/low-rise-coefficient.js';
+export {
+  lowRiseSurfaces,
+  type FiveDirections,
+  type LowRiseCoefficients,
+  type LowRiseSurface,
+  type Shelter,
+} from './wind/low-rise-surfaces.js';
 export {
   exposedCapCoefficient,
-  lowRiseRoofCoefficients,
-  lowRiseWallCoefficients,
-  type LowRiseCoefficients,
-  type Shelter,
-} from './wind/low-rise-coefficients.js';
+  lowOutletCoefficient,
+  type RoofOutlet,
+} from './wind/roof-outlet.js';
 export {
-  shelteredWallCoefficient,
-  type ShelteredWallInWind,
-} from './wind/sheltered-wall-coefficient.js';
+  shelterClasses,
+  type ShelterClass,
+  type ShelterClassData,
+} from './wind/shelter-classes.js';
+export { superposedInfiltration, type HouseInWeather } from './wind/superposed-infiltration.js';
 export { terrains, type Terrain, type TerrainProfile } from './wind/terrains.js';
 export { wallPressureCoefficient, type WallInWind } from './wind/wall-pressure-coefficient.js';
 export { windIncidence, type WindAndFace } from './wind/wind-incidence.js';
