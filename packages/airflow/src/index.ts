@@ -85,6 +85,28 @@ export {
   type TypicalFanPressure,
 } from './fans/typical-fans.js';
 
+// Combustion
+export { airFreeFraction, type FlueReading } from './combustion/air-free-fraction.js';
+export { dewPoint } from './combustion/dew-point.js';
+export {
+  fuels,
+  type AnalysedFuel,
+  type Fuel,
+  type FuelGas,
+  type FuelName,
+  type GaseousFuel,
+} from './combustion/fuels.js';
+export {
+  productsOfCombustion,
+  type Combustion,
+  type CombustionProducts,
+} from './combustion/products-of-combustion.js';
+export {
+  spilledProducts,
+  type Spillage,
+  type SpilledProducts,
+} from './combustion/spilled-products.js';
+
 // Flow laws of links
 export type {
   DoorwayDescription,
