@@ -1,6 +1,7 @@
 /**
  * The laws of air, in SI: what air weighs, what height and wind do to its pressure, how a leak, an
- * opening, a damper or a fan answers to a pressure difference. Imports nothing.
+ * opening, a damper or a fan answers to a pressure difference, what a flame gives and how a flue
+ * draws. Imports nothing.
  *
  * Central type: `Air`, the temperature, density and viscosity of one place. Read next:
  * `air/air-at.ts`, then the flow laws in `laws`.
@@ -106,6 +107,49 @@ export {
   type Spillage,
   type SpilledProducts,
 } from './combustion/spilled-products.js';
+
+// Flues
+export { barometricRegulator, type BarometricRegulator } from './flues/barometric-regulator.js';
+export { draftHoodMixing, type DraftHood, type DraftHoodState } from './flues/draft-hood-mixing.js';
+export { draftHoodRelief, typicalReliefArea } from './flues/draft-hood-relief.js';
+export {
+  flueComponents,
+  type FlueComponent,
+  type FlueComponentName,
+} from './flues/flue-components.js';
+export {
+  flueConstructions,
+  type FlueConstruction,
+  type FlueConstructionName,
+} from './flues/flue-constructions.js';
+export { flueCooling, type CooledGas, type CoolingGas } from './flues/flue-cooling.js';
+export { flueDraft, type FlueColumn } from './flues/flue-draft.js';
+export { flueDuct } from './flues/flue-duct.js';
+export { airAsFlueGas, type FlueGas } from './flues/flue-gas.js';
+export {
+  flueHeatTransfer,
+  outerFilms,
+  type FlueSurroundings,
+  type OuterFilm,
+} from './flues/flue-heat-transfer.js';
+export {
+  flueInSteadyState,
+  type FlueFlow,
+  type FluePieceState,
+  type FlueState,
+} from './flues/flue-in-steady-state.js';
+export { flueLossCoefficient, type FlueComponentCounts } from './flues/flue-loss-coefficient.js';
+export { flueLosses } from './flues/flue-losses.js';
+export { flueSurface, type FluePiece } from './flues/flue-piece.js';
+export { flueWallAtRest, type FlueWall } from './flues/flue-wall.js';
+export { hearthFlow, type BurningHearth, type HearthFlow } from './flues/hearth-flow.js';
+export {
+  hearthStages,
+  type HearthKind,
+  type HearthStage,
+  type HearthStageName,
+} from './flues/hearth-stages.js';
+export { warmFlue, type FlueHeat, type FlueStep, type WarmedFlue } from './flues/warm-flue.js';
 
 // Flow laws of links
 export type {
