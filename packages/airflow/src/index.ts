@@ -132,15 +132,11 @@ export {
   type FlueSurroundings,
   type OuterFilm,
 } from './flues/flue-heat-transfer.js';
-export {
-  flueInSteadyState,
-  type FlueFlow,
-  type FluePieceState,
-  type FlueState,
-} from './flues/flue-in-steady-state.js';
+export { flueInSteadyState } from './flues/flue-in-steady-state.js';
 export { flueLossCoefficient, type FlueComponentCounts } from './flues/flue-loss-coefficient.js';
 export { flueLosses } from './flues/flue-losses.js';
 export { flueSurface, type FluePiece } from './flues/flue-piece.js';
+export type { FlueFlow, FluePieceState, FlueState } from './flues/flue-state.js';
 export { flueWallAtRest, type FlueWall } from './flues/flue-wall.js';
 export { hearthFlow, type BurningHearth, type HearthFlow } from './flues/hearth-flow.js';
 export {

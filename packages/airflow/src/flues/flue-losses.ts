@@ -1,7 +1,7 @@
 import { airViscosity } from '../air/air-viscosity.js';
 import { frictionFactor } from '../ducts/friction-factor.js';
 import { requireFinite } from '../internal/require.js';
-import type { FlueState } from './flue-in-steady-state.js';
+import type { FlueState } from './flue-state.js';
 import type { FluePiece } from './flue-piece.js';
 
 /**

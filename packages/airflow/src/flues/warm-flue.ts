@@ -3,7 +3,7 @@ import { requireFinite, requirePositive } from '../internal/require.js';
 import type { CooledGas } from './flue-cooling.js';
 import { airAsFlueGas } from './flue-gas.js';
 import { flueHeatTransfer } from './flue-heat-transfer.js';
-import type { FlueFlow, FlueState } from './flue-in-steady-state.js';
+import type { FlueFlow, FlueState } from './flue-state.js';
 import { flueSurface, type FluePiece } from './flue-piece.js';
 import type { FlueWall } from './flue-wall.js';
 import { stateOfColumn } from './internal/state-of-column.js';

@@ -3,7 +3,7 @@ import { gravity } from '../../air/gravity.js';
 import { requireKelvin } from '../../internal/require.js';
 import type { CooledGas } from '../flue-cooling.js';
 import type { FlueGas } from '../flue-gas.js';
-import type { FlueFlow, FluePieceState, FlueState } from '../flue-in-steady-state.js';
+import type { FlueFlow, FluePieceState, FlueState } from '../flue-state.js';
 
 /**
  * Draft and densities of a flue from the mean temperatures of its pieces.
