@@ -107,6 +107,11 @@ export {
   type Spillage,
   type SpilledProducts,
 } from './combustion/spilled-products.js';
+export {
+  typicalFlueGases,
+  type FlueGasKind,
+  type TypicalFlueGas,
+} from './combustion/typical-flue-gases.js';
 
 // Flues
 export { barometricRegulator, type BarometricRegulator } from './flues/barometric-regulator.js';
