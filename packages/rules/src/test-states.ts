@@ -59,14 +59,8 @@ export function testStates(
   );
 }
 
-/**
- * The exhaust devices that a selection runs, strongest first.
- *
- * @param house - the house
- * @param configuration - which exhaust is selected
- * @returns devices that people switch or that run continuously; followers of an interlock are not in it
- */
-export function testedExhaustDevices(
+/** The exhaust that a selection runs, strongest first; followers of an interlock are not in it. */
+function selectedExhaust(
   house: House,
   configuration: Pick<TestConfiguration, 'exhaust' | 'largerThanM3PerS' | 'without'>,
 ): readonly Device[] {
@@ -102,7 +96,7 @@ function runningIn(house: House, configuration: TestConfiguration): Record<strin
     ({ direction, continuous, interlock }) =>
       direction === 'supply' && continuous && interlock === undefined,
   );
-  const chosen = new Set([...testedExhaustDevices(house, configuration), ...supplies]);
+  const chosen = new Set([...selectedExhaust(house, configuration), ...supplies]);
   // In the house's order, so that a state and its label do not depend on which device is stronger.
   const devices = house.devices.flatMap((device): [string, string][] => {
     const fastest = device.speeds.at(-1);

@@ -20,7 +20,7 @@ const highestRate = siOf('0.6 1/h', 'airChangeRate');
  * @param input - inputs [W] and the natural air change rate [1/s]
  * @returns the volume [m³]
  */
-export function knownRateCombustionVolume(input: {
+function knownRateCombustionVolume(input: {
   readonly otherW: number;
   readonly fanAssistedW: number;
   readonly airChangePerS: number;
