@@ -20,8 +20,7 @@ const kind = word(
   'What opens and shuts it: the air, a weight that is set, a motor; or that there is none.',
 );
 
-/** A damper in the way of the air. */
-export const damperFile = branch(
+const damper = branch(
   {
     text: kind,
     map: part(
@@ -77,6 +76,9 @@ export const damperFile = branch(
     examples: ['gravity', 'motorized', 'none', '{ kind: motorized, leakageClass: AMCA 1 }'],
   },
 );
+
+/** A damper in the way of the air. Printed once in the JSON Schema. */
+export const damperFile = damper.meta({ ...damper.meta(), id: 'damper' });
 
 /** A damper as typed. */
 export type DamperInFile = z.output<typeof damperFile>;

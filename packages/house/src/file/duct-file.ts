@@ -72,7 +72,16 @@ const ends = { none: 'none', ...entryWords } as const;
 
 /** Roughness of a duct's wall, by material or as a length. */
 const material = word(
-  themselves(Object.keys(ductRoughnesses) as DuctMaterial[]),
+  {
+    ...themselves(Object.keys(ductRoughnesses) as DuctMaterial[]),
+    galvanised: 'galvanised',
+    galvanized: 'galvanised',
+    'galvanized steel': 'galvanised',
+    'sheet metal': 'galvanised',
+    PVC: 'plastic',
+    aluminum: 'aluminium, crimped round',
+    aluminium: 'aluminium, crimped round',
+  },
   'What it is made of, for the roughness of its wall.',
 );
 
@@ -180,14 +189,16 @@ const section = part(
   },
 );
 
-/** A duct: one stretch, or several in the order in which air passes them. */
-export const ductFile = branch(
+const duct = branch(
   { map: section, list: z.array(section) },
   {
     description: 'A duct: one stretch, or a list of stretches of several sizes.',
     examples: ['{ diameter: 10 in, length: 24 ft, fittings: { elbow 90: 3 } }'],
   },
 );
+
+/** A duct: one stretch, or several in the order in which air passes them. Printed once in the JSON Schema. */
+export const ductFile = duct.meta({ ...duct.meta(), id: 'duct' });
 
 /** One stretch as typed. */
 export type DuctSectionInFile = z.output<typeof section>;

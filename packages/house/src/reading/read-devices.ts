@@ -67,6 +67,11 @@ function readDevice(
     matters: inFile.closedLeakage !== undefined,
   });
   reportKeysWithoutDuct(reading, inFile, path);
+  if (laws?.length === 0 && hasPath(inFile)) {
+    const key = inFile.duct === undefined ? 'damper' : 'duct';
+    const parameters = { key, way: place === 'indoors' ? 'to: indoors' : `kind: ${kind}` };
+    report(reading, [...path, key], { code: 'key.without-effect', parameters });
+  }
   const topFlowM3PerS = laws?.at(-1)?.ratedFlowM3PerS;
   const series =
     hasPath(inFile) && topFlowM3PerS !== undefined

@@ -89,17 +89,16 @@ function readRoughness(reading: Reading, { inFile, path }: TypedSection): number
     }
     return inFile.roughness;
   }
-  const usual: DuctMaterial =
-    inFile.flexible !== undefined
-      ? 'flexible, fully extended'
-      : inFile.size === undefined
-        ? 'galvanised, round, spiral seam'
-        : 'galvanised, rectangular';
-  if (inFile.material === undefined) {
-    const source = ourChoice('no material is given');
-    reading.assumptions.push({ origin: originOf(path), what: 'material', value: usual, source });
+  const galvanised: DuctMaterial =
+    inFile.size === undefined ? 'galvanised, round, spiral seam' : 'galvanised, rectangular';
+  const usual = inFile.flexible === undefined ? galvanised : 'flexible, fully extended';
+  const given = inFile.material === 'galvanised' ? galvanised : inFile.material;
+  if (given === undefined || inFile.material === 'galvanised') {
+    const source = ourChoice(given === undefined ? 'no material is given' : 'no make is given');
+    const value = given ?? usual;
+    reading.assumptions.push({ origin: originOf(path), what: 'material', value, source });
   }
-  const { roughnessM, ...provenance } = ductRoughnesses[inFile.material ?? usual];
+  const { roughnessM, ...provenance } = ductRoughnesses[given ?? usual];
   assume(reading, path, {
     what: 'roughness of its wall',
     si: roughnessM,
