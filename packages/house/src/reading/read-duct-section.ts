@@ -13,6 +13,7 @@ import {
   type DuctSize,
 } from '@evendraft/airflow';
 import { suggest, type IssuePath } from '@evendraft/text';
+import { formatQuantity } from '@evendraft/units';
 import type { DuctSectionInFile } from '../file/duct-file.js';
 import { assumedDischargeCoefficient } from '../file/opening-law.js';
 import type { AssumedDimension, Source } from '../house.js';
@@ -99,10 +100,11 @@ function readRoughness(reading: Reading, { inFile, path }: TypedSection): number
     reading.assumptions.push({ origin: originOf(path), what: 'material', value, source });
   }
   const { roughnessM, ...provenance } = ductRoughnesses[given ?? usual];
-  assume(reading, path, {
+  reading.assumptions.push({
+    origin: originOf(path),
     what: 'roughness of its wall',
-    si: roughnessM,
-    dimension: 'length',
+    // Lengths are printed to a millimetre, and a roughness is a fraction of one.
+    value: formatQuantity(roughnessM, 'length', { system: 'si', unit: 'mm', decimals: 3 }),
     source: sourceOf(provenance),
   });
   return roughnessM;
