@@ -18,6 +18,7 @@ export { worstCaseStudy } from './worst-case-study.js';
 export type {
   ApplianceWorst,
   StudyOptions,
+  WorstCaseCoverage,
   WorstCaseStudy,
   WorstPressure,
   ZoneWorst,
