@@ -12,6 +12,7 @@ import {
   makeUp,
   weather,
 } from '../test-data/invented-house.js';
+import { pressureRangeStudy } from './pressure-range-study.js';
 import { worstCaseStudy } from './worst-case-study.js';
 
 const rooms = ['hall', 'utility', 'garage'];
@@ -139,6 +140,15 @@ describe('the worst case by ordering', () => {
         const every = await worstCaseStudy(network, { listUpTo: Infinity });
         const covered = await worstCaseStudy(network, { listUpTo: 0 });
         expect(every.unsolved).toEqual([]);
+        const range = await pressureRangeStudy(network);
+        range.zones.forEach(({ highest, largestRise }, index) => {
+          const readings = every.situations.map((situation) => situation.zones[index]!);
+          const most = Math.max(...readings.map(({ pressurePa }) => pressurePa));
+          const rise = Math.max(...readings.map((reading) => reading.changeFromBaselinePa));
+          // As below.
+          expect(Math.abs(highest.pressurePa - most)).toBeLessThan(1.01e-4);
+          expect(Math.abs(largestRise.changeFromBaselinePa - rise)).toBeLessThan(1.01e-4);
+        });
         if (covered.coverage === undefined) {
           notShown += 1;
           return;

@@ -14,7 +14,7 @@ import {
   type BaselineResult,
 } from './balance-study.js';
 import { nextTurn } from './internal/next-turn.js';
-import { situationsByOrdering, type OrderingCoverage } from './internal/situations-by-ordering.js';
+import { searchExtremes, type Extremes } from './internal/search-extremes.js';
 import { depthOf, inTies } from './internal/ties.js';
 import type { Situation, StateBalance, UnsolvedState, ZonePressure } from './state-balance.js';
 
@@ -126,7 +126,9 @@ export async function worstCaseStudy(
   const situations = states * weathers.length * cases;
   const search =
     situations > listUpTo
-      ? await situationsByOrdering(compiled, weathers, {
+      ? await searchExtremes({
+          compiled,
+          weathers,
           async rest(solves) {
             onProgress?.(Math.min(solves, situations - 1), situations);
             await nextTurn();
@@ -135,10 +137,11 @@ export async function worstCaseStudy(
         })
       : undefined;
   const proved =
-    search !== undefined && search.coverage.premiseHolds && search.coverage.unsolved === 0;
+    search !== undefined && search.coverage.premiseHolds && search.coverage.unsolved.length === 0;
   const byOrdering = search !== undefined && (proved || situations > mostListed);
-  const questions = byOrdering ? search.questions : everyQuestion(compiled, weathers);
-  const total = byOrdering ? search.questions.length : situations;
+  const chosen = byOrdering ? lowQuestions(search) : undefined;
+  const questions = chosen ?? everyQuestion(compiled, weathers);
+  const total = chosen?.length ?? situations;
   const solved: StateBalance[] = [];
   const unsolved: UnsolvedState[] = [];
   const baselines = new Map<string, BaselineResult>();
@@ -181,7 +184,16 @@ export async function worstCaseStudy(
       airtightnessCases: cases,
       solves: done + baselines.size + (search?.coverage.solves ?? 0),
     },
-    ...(byOrdering ? { coverage: coverageOf(search.coverage, situations, proved) } : {}),
+    ...(byOrdering
+      ? {
+          coverage: {
+            situations,
+            ordered: search.coverage.ordered,
+            notOrdered: search.coverage.notOrdered,
+            proved,
+          },
+        }
+      : {}),
     proof: weakestProof(deepestFirst),
   };
 }
@@ -198,12 +210,16 @@ function* everyQuestion(
   }
 }
 
-function coverageOf(
-  { ordered, notOrdered }: OrderingCoverage,
-  situations: number,
-  proved: boolean,
-): WorstCaseCoverage {
-  return { situations, ordered, notOrdered, proved };
+/** The situations of a search that hold a low extreme, and the deepest ones, each once; then what was not solved. */
+function lowQuestions({ found, coverage }: Extremes): readonly BalanceQuestion[] {
+  const questions = new Map<string, BalanceQuestion>();
+  const low = found.filter(({ kind }) => kind !== 'highest' && kind !== 'largest rise');
+  for (const question of [...low.map((each) => each.question), ...coverage.unsolved]) {
+    const { running } = question.state;
+    const key = JSON.stringify([baselineKey(question), Object.entries(running).sort()]);
+    if (!questions.has(key)) questions.set(key, question);
+  }
+  return [...questions.values()];
 }
 
 function baselineKey(question: {

@@ -19,7 +19,7 @@ export interface ShownRange {
  * What may be missing from the outflow where two laws touch, so that rounding cannot upset a proof [kg/s].
  * A leak at 1 Pa in the tightest house carries some million times as much.
  */
-export const shownWithinKgPerS = 1e-9;
+const shownWithinKgPerS = 1e-9;
 
 /** Ends of the range that are tried to either side of zero, the widest first [Pa]. */
 const triedEndsPa = [5000, 1000, 300, 100, 30, 10];
@@ -33,7 +33,7 @@ const mostParts = 20_000;
  *
  * Every law is non-decreasing in its pressure difference. On a part [l, r] it is therefore enough that
  * larger(l) ≥ smaller(r); a part where this fails is halved. What is shown holds for every real number of
- * the range, to within {@link shownWithinKgPerS}, not only at points that were tried.
+ * the range, to within a billionth of a kilogram a second, not only at points that were tried.
  *
  * @param pair - links of the setting that should carry more outward, and those of the other setting, between
  * the same two places

@@ -1,6 +1,7 @@
-import { houseScenario, type CompiledHouse, type HouseWeather } from '@evendraft/house';
+import { houseScenario, type CompiledHouse, type House, type HouseWeather } from '@evendraft/house';
 import type { AirState } from '@evendraft/airflow';
 import { carriesAtLeast, type SeenLaw, type ShownRange } from './carries-at-least.js';
+import type { SolvePlace } from './solve-states.js';
 import { doorSwitchesOf, stateOf, switchesOf, type Switch } from './switches.js';
 
 /** The settings of one switch that can be the extreme ones, in one weather. */
@@ -25,17 +26,12 @@ const everywhere: ShownRange = { fromPa: -Infinity, toPa: Infinity };
  * the house and the other a place of known pressure, straight or through a chain of junctions of its own.
  * What is not shown is not ordered, and then every setting stays.
  *
- * @param compiled - the compiled house
- * @param at - the weather, whose air the laws carry, and the airtightness case
+ * @param place - house, weather whose air the laws carry, airtightness case
  * @param needed - pressure differences that must be covered
  * @returns one row a switch, in the order of states
  */
 export function orderSettings(
-  compiled: CompiledHouse,
-  {
-    weather,
-    airtightnessCase,
-  }: { readonly weather: HouseWeather; readonly airtightnessCase: number },
+  { compiled, weather, airtightnessCase }: SolvePlace,
   needed: ShownRange,
 ): readonly OrderedSwitch[] {
   const switches = switchesOf(compiled.house);
@@ -54,18 +50,24 @@ export function orderSettings(
   const independent = separate(moved) && composes({ switches, own, moved, scales });
   const places = placesOf(compiled, weather);
   return switches.map((each, index) => {
-    const unordered = {
-      ...each,
-      lowering: each.settings,
-      raising: each.settings,
-      shown: everywhere,
-    };
-    if (!independent) return unordered;
-    return (
-      orderOne(each, { rows: own[index]!, links: moved[index]!, compiled, places, needed }) ??
-      unordered
-    );
+    if (!independent) return unordered(each);
+    const of = { rows: own[index]!, links: moved[index]!, compiled, places, needed };
+    return orderOne(each, of) ?? unordered(each);
   });
+}
+
+/**
+ * The switches of a house without any ordering: every setting stays.
+ *
+ * @param house - the house
+ * @returns one row a switch, in the order of states
+ */
+export function orderNothing(house: House): readonly OrderedSwitch[] {
+  return switchesOf(house).map(unordered);
+}
+
+function unordered(each: Switch): OrderedSwitch {
+  return { ...each, lowering: each.settings, raising: each.settings, shown: everywhere };
 }
 
 interface SwitchLinks {
