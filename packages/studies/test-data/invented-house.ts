@@ -128,7 +128,11 @@ export function device(
     zone: 'utility',
     to: { kind: 'outdoors' },
     heightM: 1,
-    speeds: Object.entries(speeds).map(([name, law]) => ({ name, ratedFlowM3PerS: 0.1, law })),
+    speeds: Object.entries(speeds).map(([name, law]) => ({
+      name,
+      ratedFlowM3PerS: (law.kind === 'fixedFlow' ? law.volumeFlowM3PerS : undefined) ?? 0.1,
+      law,
+    })),
     duringTest: 'sealed',
     continuous: false,
     ...given,

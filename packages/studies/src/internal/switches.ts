@@ -1,9 +1,9 @@
-import type { House, OperatingState } from '@evendraft/house';
+import { operatingStates, type House, type OperatingState } from '@evendraft/house';
 
 /** Something that people set by hand, with its settings in rising order; interlocked things only follow. */
 export interface Switch {
   readonly id: string;
-  /** Name of the speed; `off` is off. */
+  /** Name of the speed or mode; `off` is off. */
   readonly settings: readonly string[];
 }
 
@@ -16,21 +16,25 @@ export interface DoorSwitch {
 /**
  * Devices and ventilators that people set, in the order in which operating states are counted.
  *
+ * Their settings are read off the states of a house with that one thing, so that both always agree.
+ *
  * @param house - the house
  * @returns each with its settings, `off` first where it may be off
  */
 export function switchesOf(house: House): readonly Switch[] {
+  const none: House = { ...house, devices: [], ventilators: [], doors: [] };
+  const alone = (id: string, part: Partial<House>): readonly Switch[] => {
+    const settings = operatingStates({ ...none, ...part }).map(
+      ({ running }) => running[id] ?? 'off',
+    );
+    // Nothing to set: it follows an interlock, or exhausts no air.
+    return settings.length === 1 && settings[0] === 'off' ? [] : [{ id, settings }];
+  };
   return [
-    ...house.devices
-      .filter((device) => device.speeds.length > 0 && device.interlock === undefined)
-      .map(({ id, speeds, continuous }) => {
-        const names = speeds.map((speed) => speed.name);
-        return { id, settings: continuous ? names : ['off', ...names] };
-      }),
-    ...house.ventilators.map(({ id, continuous }) => ({
-      id,
-      settings: continuous ? ['on'] : ['off', 'on'],
-    })),
+    ...house.devices.flatMap((device) => alone(device.id, { devices: [device] })),
+    ...house.ventilators.flatMap((ventilator) =>
+      alone(ventilator.id, { ventilators: [ventilator] }),
+    ),
   ];
 }
 

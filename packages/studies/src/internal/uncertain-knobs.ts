@@ -1,4 +1,4 @@
-import type { CompiledHouse } from '@evendraft/house';
+import type { CompiledHouse, Zone } from '@evendraft/house';
 import type { UncertainInput } from '../uncertain-input.js';
 import { normalQuantile } from './normal-quantile.js';
 
@@ -86,18 +86,24 @@ export function knobsOf(compiled: CompiledHouse, ranges: readonly UncertainInput
 /** Leaks of one surface of one zone to one place belong together, on whichever face or height they are. */
 function leakGroups({
   links,
+  house,
 }: CompiledHouse): readonly { label: string; links: number[]; weight: number }[] {
   const groups = new Map<string, { label: string; links: number[]; weight: number }>();
-  links.forEach(({ role, description: { id, from, to, law } }, index) => {
+  links.forEach(({ role, description: { from, to, fromHeightM, law } }, index) => {
     if (role.kind !== 'leak' || law.kind !== 'powerLaw') return;
-    const surface = id.slice(`leak ${from} `.length).split(' ')[0] ?? '';
-    const label = `${from} ${surface}${to.startsWith('@') ? '' : ` to ${to}`}`;
+    const zone = house.zones.find(({ id }) => id === from);
+    const label = `${from} ${surfaceAt(fromHeightM, zone)}${to.startsWith('@') ? '' : ` to ${to}`}`;
     const group = groups.get(label) ?? { label, links: [], weight: 0 };
     group.links.push(index);
     group.weight += law.coefficientM3PerSPaN;
     groups.set(label, group);
   });
   return [...groups.values()];
+}
+
+function surfaceAt(heightM: number, zone: Zone | undefined): string {
+  if (zone === undefined || heightM === zone.floorHeightM) return 'floor';
+  return heightM === zone.floorHeightM + zone.heightM ? 'ceiling' : 'walls';
 }
 
 /** 95 of 100 values of a bell lie within this many standard deviations [-]. */
