@@ -7,8 +7,29 @@ export { cautions } from './cautions.js';
 export { chooseLimit } from './choose-limit.js';
 export type { LimitChoice, MissingFact } from './choose-limit.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
+export type {
+  AmbientCoLevel,
+  DraftCorner,
+  DraftLimit,
+  ExtractLimit,
+  FlueCoLimit,
+  HouseLimit,
+  SpillageTimeLimit,
+} from './further-limits.js';
 export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
+export { judgeAmbientCo } from './judge-ambient-co.js';
+export type { JudgeAmbientCoInput } from './judge-ambient-co.js';
+export { judgeDraft, weakestDraft } from './judge-draft.js';
+export type { JudgeDraftInput } from './judge-draft.js';
+export { judgeExtract } from './judge-extract.js';
+export { airFreeCo, judgeFlueCo } from './judge-flue-co.js';
+export type { JudgeFlueCoInput } from './judge-flue-co.js';
+export { judgeHouse } from './judge-house.js';
+export type { JudgeHouseInput } from './judge-house.js';
+export { judgeSpillageTime } from './judge-spillage-time.js';
+export type { JudgeSpillageTimeInput } from './judge-spillage-time.js';
+export type { JudgedStudy } from './judged-study.js';
 export { limitSetIssues } from './limit-set-issues.js';
 export type { LimitSetIssueCode } from './limit-set-issues.js';
 export { limitSetJsonSchema } from './limit-set-json-schema.js';
@@ -25,8 +46,47 @@ export type {
   LimitSet,
   VentPartner,
 } from './limit-set.js';
-export { judgingAssumptions, leastNearBandPa, nearBand } from './near-band.js';
+export {
+  judgingAssumptions,
+  leastNearBandPa,
+  nearBand,
+  ruleAssumptions,
+  ruleNearShare,
+} from './near-band.js';
+export { programmeTest } from './programme-test.js';
+export type { ProgrammeTest } from './programme-test.js';
 export { readLimitSet } from './read-limit-set.js';
 export type { ReadLimitSetResult } from './read-limit-set.js';
+export { ruleRegions } from './rule-finding.js';
+export type { ArithmeticLine, RuleFinding, RuleRegion } from './rule-finding.js';
+export { runScreens } from './run-screens.js';
+export type { ScreenOptions } from './run-screens.js';
+export type {
+  ApplianceFacts,
+  CombustionOpening,
+  DeviceFacts,
+  DryerFitting,
+  MakeUpFacts,
+  NearbySource,
+  OpeningCover,
+  ScreenFacts,
+  ZoneFacts,
+} from './screen-facts.js';
+export { freeAreaOf, louvreFreeShare } from './screens/louvre-free-area.js';
+export {
+  minnesotaColumns,
+  minnesotaPassiveOpening,
+  minnesotaPassiveOpenings,
+} from './screens/minnesota-passive-openings.js';
+export type { MinnesotaColumn, PassiveOpeningRow } from './screens/minnesota-passive-openings.js';
+export type {
+  TestBaseline,
+  TestConfiguration,
+  TestedDoors,
+  TestedExhaust,
+  TestFiring,
+} from './test-configuration.js';
+export { testStates } from './test-states.js';
+export type { TestState } from './test-states.js';
 export { RulesArgumentError } from './rules-argument-error.js';
 export { unknownLimitSet } from './unknown-limit-set.js';

@@ -1,5 +1,15 @@
 import type { Appliance, ApplianceKind, Source, VentType } from '@evendraft/house';
 import type { LimitedQuantity } from './finding.js';
+import type {
+  AmbientCoLevel,
+  DraftLimit,
+  ExtractLimit,
+  FlueCoLimit,
+  HouseLimit,
+  SpillageTimeLimit,
+} from './further-limits.js';
+import type { RuleRegion } from './rule-finding.js';
+import type { TestConfiguration } from './test-configuration.js';
 
 /** Vents that suction can upset; what burns nothing or vents into the room is never held against a limit. */
 export type LimitedVent = Exclude<VentType, 'unvented' | 'electric'>;
@@ -63,7 +73,7 @@ export interface Exclusion {
   readonly source: Source;
 }
 
-/** The depressurization limits of one programme, as plain data; a user's own set is a file of this shape. */
+/** The limits of one programme, as plain data; a user's own set is a file of this shape. */
 export interface LimitSet {
   /** Version of this shape. */
   readonly evendraftLimits: 1;
@@ -75,12 +85,24 @@ export interface LimitSet {
   /** The document the values come from, by its own title. */
   readonly document: string;
   readonly editionOfDocument: string;
+  /** Where the programme is at home; everywhere when absent. */
+  readonly region?: RuleRegion;
   /** What the set says, in a sentence or two. */
   readonly summary: string;
   /** What a reader must know before relying on it, e.g. that a later edition dropped such limits. */
   readonly note: string;
   /** The programme's own test: devices and speeds, doors, what fires, what is subtracted. */
   readonly testSetUp: string;
+  /** The same test as states of the house that can be run. */
+  readonly testConfigurations?: readonly TestConfiguration[];
+  /** Limits of depressurization by appliance; empty where the programme has none. */
   readonly limits: readonly Limit[];
   readonly exclusions: readonly Exclusion[];
+  readonly houseLimits?: readonly HouseLimit[];
+  readonly extractLimits?: readonly ExtractLimit[];
+  readonly draftLimits?: readonly DraftLimit[];
+  readonly spillageTimes?: readonly SpillageTimeLimit[];
+  /** By rising concentration. */
+  readonly ambientCo?: readonly AmbientCoLevel[];
+  readonly flueCo?: readonly FlueCoLimit[];
 }

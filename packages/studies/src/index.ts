@@ -5,6 +5,7 @@
  */
 export type {
   DeliveredFlow,
+  LawRangeWarning,
   MakeUpFlow,
   ProofSummary,
   Situation,
