@@ -250,6 +250,9 @@ export type {
   LawWarningCode,
   LinkState,
   Preparation,
+  TallyBlock,
+  ZoneGroup,
+  ZoneTally,
 } from './laws/flow-law.js';
 export { exchangeCoefficient } from './laws/exchange-coefficient.js';
 export {
