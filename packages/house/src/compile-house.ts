@@ -183,7 +183,7 @@ function linkScale(
     case 'make-up':
       return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
     case 'ventilator':
-      return running.has(role.id) ? 1 : 0;
+      return running.get(role.id) === role.mode ? 1 : 0;
     case 'part': {
       if (role.when === 'always') return 1;
       const open = openDampers.has(role.id) || openMakeUp.has(role.id);

@@ -253,6 +253,15 @@ export interface MakeUpOpening {
   readonly interlock: Interlock;
 }
 
+/** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */
+export interface VentilatorMode {
+  readonly name: 'on' | 'defrost' | 'dirty filter';
+  /** Zero where it is stopped [m³/s]. */
+  readonly supplyFlowM3PerS: number;
+  /** Zero where it is stopped [m³/s]. */
+  readonly exhaustFlowM3PerS: number;
+}
+
 /** A balanced ventilator: supply and exhaust held constant by its own control. */
 export interface Ventilator {
   readonly id: string;
@@ -262,6 +271,8 @@ export interface Ventilator {
   readonly supplyFlowM3PerS: number;
   readonly exhaustFlowM3PerS: number;
   readonly continuous: boolean;
+  /** Ways in which it runs besides its usual one. */
+  readonly otherModes?: readonly VentilatorMode[];
 }
 
 /** How an appliance gets rid of its combustion gas. */

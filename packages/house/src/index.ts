@@ -31,6 +31,7 @@ export type {
   Surrounding,
   TestPreparation,
   Ventilator,
+  VentilatorMode,
   VentType,
   Weather,
   Zone,

@@ -2,6 +2,7 @@ import type { IssuePath } from '@evendraft/text';
 import type { Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
 import { report, type Reading } from '../reading/reading.js';
 import { reportUnknown } from '../reading/house-names.js';
+import { ventilatorModes } from '../ventilator-modes.js';
 
 /** Everything that drives or follows. */
 export interface InterlockedThings {
@@ -9,9 +10,6 @@ export interface InterlockedThings {
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
 }
-
-/** The only speed of a ventilator. */
-const ventilatorSpeed = 'on';
 
 /**
  * Checks that every interlock follows a speed that exists, and that no chain of interlocks closes on itself.
@@ -22,7 +20,7 @@ const ventilatorSpeed = 'on';
 export function checkInterlocks(reading: Reading, things: InterlockedThings): void {
   const speeds = new Map<string, readonly string[]>([
     ...things.devices.map((device) => [device.id, device.speeds.map(({ name }) => name)] as const),
-    ...things.ventilators.map(({ id }) => [id, [ventilatorSpeed]] as const),
+    ...things.ventilators.map((v) => [v.id, ventilatorModes(v).map(({ name }) => name)] as const),
   ]);
   for (const follower of followersOf(things)) checkSpeeds(reading, follower, speeds);
   checkCycles(reading, things.devices);

@@ -1,3 +1,4 @@
+import type { VentilatorMode } from '../house.js';
 import type { LinkDescription } from '@evendraft/network';
 
 /** When a link of the network is part of a state. */
@@ -8,7 +9,7 @@ export type LinkRole =
   | { readonly kind: 'device'; readonly id: string; readonly speed: string }
   | { readonly kind: 'device off'; readonly id: string }
   | { readonly kind: 'make-up'; readonly id: string; readonly damper: 'open' | 'closed' }
-  | { readonly kind: 'ventilator'; readonly id: string }
+  | { readonly kind: 'ventilator'; readonly id: string; readonly mode: VentilatorMode['name'] }
   /** Something in series with the above: a duct at all times, a damper as it stands. */
   | {
       readonly kind: 'part';
