@@ -139,6 +139,10 @@ export interface Opening {
   readonly to: Outlet;
   /** Centre above the zone's floor [m]. */
   readonly heightM: number;
+  /** Height of its other end above the zone's floor, where a vertical duct or shaft leads to it [m]. */
+  readonly endHeightM?: number;
+  /** Present on an opening that brings combustion air: whether it stands near the ceiling or near the floor. */
+  readonly combustionAir?: 'high' | 'low';
   /** Its law; flow is positive from the zone outwards. */
   readonly law: FlowLawDescription;
   /** What stands in series with it, on the way in: a duct before a flap. */

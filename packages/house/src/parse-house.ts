@@ -12,6 +12,7 @@ import { readNames, type FileItems } from './reading/house-names.js';
 import { readAirtightness } from './reading/read-airtightness.js';
 import { readAppliances } from './reading/read-appliances.js';
 import { readBasics } from './reading/read-basics.js';
+import { readCombustionAir } from './reading/read-combustion-air.js';
 import { readDevices } from './reading/read-devices.js';
 import { readDoors } from './reading/read-doors.js';
 import { readLeakShares } from './reading/read-leak-shares.js';
@@ -132,7 +133,10 @@ function readHouseParts(
   const leakShares = zonesAreWhole ? readLeakShares(reading, zones, names) : [];
   const preparation = tightness?.preparation ?? new Map<string, never>();
   const around = { names, zones, preparation };
-  const openings = readOpenings(reading, items.openings, around);
+  const openings = [
+    ...readOpenings(reading, items.openings, around),
+    ...readCombustionAir(reading, items.combustionAir, around),
+  ];
   const doors = readDoors(reading, items.doors, around);
   const devices = [
     ...readDevices(reading, items.exhaust, { ...around, section: 'exhaust' }),

@@ -9,6 +9,7 @@ import { plainNumber } from './schema/plain-number.js';
 import { quantity } from './schema/quantity.js';
 import { airtightnessFile } from './airtightness-file.js';
 import { applianceFile } from './appliance-file.js';
+import { combustionAirFile } from './combustion-air-file.js';
 import { deviceFlow, exhaustMap, speedFile, supplyMap } from './device-file.js';
 import { doorFile } from './door-file.js';
 import { makeUpFile } from './make-up-file.js';
@@ -140,6 +141,13 @@ export const houseFile = part(
         openingFile,
         'Holes that are always there.',
         'attic vents: { zone: attic, to: roof, area: 300 in2 }',
+      ),
+    ),
+    combustionAir: z.optional(
+      named(
+        combustionAirFile,
+        'Openings that bring combustion air.',
+        'closet air: { zone: closet, to: attic, high: 100 in2, low: 100 in2 }',
       ),
     ),
     doors: z.optional(

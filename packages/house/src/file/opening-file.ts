@@ -17,18 +17,27 @@ export const heightInZone = quantity('length', {
   allowed: ranges.heightAboveFloor,
 });
 
+/** Height of an opening's other end. */
+export const endHeight = quantity('length', {
+  description:
+    'Height of its other end above the floor of its zone, where a vertical duct or shaft leads up or down; the same height when absent.',
+  allowed: ranges.endHeight,
+  examples: ['10 ft', '-2.5 m'],
+});
+
 /** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
 export const openingFile = part(
   {
     zone: z.optional(zoneName),
     to: z.optional(outletFile),
     height: z.optional(heightInZone),
+    endHeight: z.optional(endHeight),
     duringTest: z.optional(preparationFile),
     ...openingLawShape,
   },
   {
     description:
-      'A hole that is always there. One of area, diameter, flow, leakageArea or coefficient says how much air it passes.',
+      'A hole that is always there. One of area, diameter, netFreeArea, grossArea, flow, leakageArea or coefficient says how much air it passes.',
     example: '{ zone: attic, to: roof, area: 300 in2 }',
   },
 );

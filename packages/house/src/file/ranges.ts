@@ -10,6 +10,7 @@ export const ranges = {
   volume: { above: 0, to: 1_000_000, words: 'more than 0, up to 1,000,000 m3' },
   height: { above: 0, to: 100, words: 'more than 0, up to 100 m' },
   heightAboveFloor: { from: 0, to: 100, words: '0 to 100 m above the floor of its zone' },
+  endHeight: { from: -50, to: 100, words: '-50 to 100 m above the floor of its zone' },
   floorHeight: { from: -50, to: 300, words: '-50 to 300 m' },
   altitude: { from: -500, to: 6000, words: '-500 to 6000 m above sea level' },
   temperature: { from: -70, to: 70, words: '-70 to 70 °C (-94 to 158 °F)' },

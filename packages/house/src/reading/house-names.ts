@@ -42,6 +42,7 @@ const things: readonly SectionKey[] = [
   'makeUp',
   'ventilators',
   'openings',
+  'combustionAir',
   'doors',
   'appliances',
 ];
@@ -78,7 +79,7 @@ export function readNames(reading: Reading, items: FileItems): HouseNames {
     zones: items.zones.length === 0 ? [onlyZone] : names('zones'),
     surroundings: names('surroundings'),
     drivers: [...devices, ...names('ventilators')],
-    openings: names('openings'),
+    openings: [...names('openings'), ...names('combustionAir')],
     makeUp: names('makeUp'),
     devices,
     appliances: names('appliances'),

@@ -32,12 +32,24 @@ export function readOpenings(
       matters: place !== undefined && leadsOutside(house, place),
     });
     if (place === undefined || law === undefined) return [];
-    return [{ id: name, origin: originOf(path), ...place, law, duringTest }];
+    const { endHeight } = inFile;
+    const column =
+      endHeight === undefined || endHeight === place.heightM ? {} : { endHeightM: endHeight };
+    return [{ id: name, origin: originOf(path), ...place, ...column, law, duringTest }];
   });
 }
 
-/** Whether an opening was part of what an airtightness test measured. */
-function leadsOutside({ zones }: HouseSoFar, { zone, to }: ReadPlace): boolean {
+/**
+ * Whether an opening was part of what an airtightness test measured.
+ *
+ * @param house - its zones
+ * @param place - where the opening stands and ends
+ * @returns whether it leads out of the tested envelope
+ */
+export function leadsOutside(
+  { zones }: HouseSoFar,
+  { zone, to }: Pick<ReadPlace, 'zone' | 'to'>,
+): boolean {
   const isInside = (id: string): boolean =>
     zones.some((each) => each.zone.id === id && insideZoneKinds.includes(each.zone.kind));
   return isInside(zone) !== (to.kind === 'zone' && isInside(to.zone));

@@ -26,6 +26,11 @@ export const sections = {
     example: 'attic vents: { zone: attic, to: roof, area: 300 in2 }',
     most: 200,
   },
+  combustionAir: {
+    key: 'combustionAir',
+    example: 'closet air: { zone: closet, to: attic, high: 100 in2, low: 100 in2 }',
+    most: 50,
+  },
   doors: { key: 'doors', example: 'bedroom door: { between: [main, bedroom] }', most: 64 },
   exhaust: { key: 'exhaust', example: 'dryer: 150 cfm', most: 100 },
   supply: { key: 'supply', example: 'supply fan: 100 cfm', most: 100 },

@@ -1,0 +1,138 @@
+import { combustionAirFile, type CombustionAirInFile } from '../file/combustion-air-file.js';
+import type { Opening, Outlet, TestPreparation, Zone } from '../house.js';
+import { findOutlet } from './house-names.js';
+import { leadsOutside } from './read-openings.js';
+import { readOpeningLaw } from './read-law.js';
+import {
+  checkBelowCeiling,
+  leadsToItself,
+  readOutlet,
+  readZoneOf,
+  type HouseSoFar,
+} from './read-place.js';
+import type { RawItem } from './read-section.js';
+import { readStand } from './read-stand.js';
+import { givenOr, originOf, readValue, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
+
+/** Distance of such an opening's centre from ceiling or floor where none is given: 6 in [m]. */
+const fromEdgeM = 6 * 0.0254;
+
+/**
+ * Reads the openings that bring combustion air. Each high and each low one becomes an opening of its own.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param items - items of the section `combustionAir`
+ * @param house - zones, names, and the preparation of the test
+ * @returns openings in the order of the file, high before low; wrong ones are left out
+ */
+export function readCombustionAir(
+  reading: Reading,
+  items: readonly RawItem[],
+  house: HouseSoFar & { readonly preparation: ReadonlyMap<string, TestPreparation> },
+): readonly Opening[] {
+  return items.flatMap((item) => {
+    const { name, path, raw } = item;
+    const inFile = readValue(reading, combustionAirFile, { path, raw: raw ?? {} });
+    if (inFile === undefined) return [];
+    if (inFile.high === undefined && inFile.low === undefined) {
+      const accepted = ['high: 100 in2', 'low: 100 in2'];
+      report(reading, path, { code: 'opening.law-missing', parameters: { accepted } });
+      return [];
+    }
+    const zone = readZoneOf(reading, house, { given: inFile.zone, path });
+    const ownEnds = [inFile.high, inFile.low].every(
+      (each) => each === undefined || (typeof each === 'object' && each.to !== undefined),
+    );
+    const to = ownEnds ? undefined : readOutlet(reading, house.names, { inFile, path });
+    const room = house.zones.find((each) => each.zone.id === zone)?.zone;
+    if (room === undefined) return [];
+    const openings = (['high', 'low'] as const).flatMap((position) =>
+      readOne(reading, house, { item, typed: inFile[position], position, room, to }),
+    );
+    const duringTest = readStand(reading, house.preparation, {
+      name,
+      path,
+      given: inFile.duringTest,
+      assumed: 'open',
+      matters: openings.some((opening) => leadsOutside(house, opening)),
+    });
+    return openings.map((opening) => ({ ...opening, duringTest }));
+  });
+}
+
+function readOne(
+  reading: Reading,
+  house: HouseSoFar,
+  one: {
+    readonly item: RawItem;
+    readonly typed: CombustionAirInFile['high'];
+    readonly position: 'high' | 'low';
+    readonly room: Zone;
+    /** Where both end, unless this one says otherwise. */
+    readonly to: Outlet | undefined;
+  },
+): readonly Omit<Opening, 'duringTest'>[] {
+  const { item, typed, position, room } = one;
+  if (typed === undefined) return [];
+  const own = typeof typed === 'number' ? { netFreeArea: typed } : typed;
+  const path = [...item.path, position];
+  const origin = originOf(path);
+  const to =
+    own.to === undefined
+      ? one.to
+      : findOutlet(reading, house.names, { name: own.to, path: [...path, 'to'] });
+  const law = readOpeningLaw(reading, { inFile: own, path });
+  checkBelowCeiling(reading, room, { heightM: own.height, path });
+  if (to === undefined || law === undefined) return [];
+  const at = own.to === undefined ? item.path : path;
+  if (leadsToItself(reading, { zone: room.id, to, path: at })) return [];
+  const edgeM = Math.min(fromEdgeM, room.heightM / 2);
+  const heightM = givenOr(reading, own.height, {
+    origin,
+    what: 'height above the floor',
+    value: { si: position === 'high' ? room.heightM - edgeM : edgeM, dimension: 'length' },
+    source: ourChoice(`6 in from the ${position === 'high' ? 'ceiling' : 'floor'}`),
+  });
+  const endHeightM = own.endHeight ?? nearestEnd(reading, house, { heightM, room, to, origin });
+  const column = endHeightM === heightM ? {} : { endHeightM };
+  return [
+    {
+      id: `${item.name} ${position}`,
+      origin,
+      zone: room.id,
+      to,
+      heightM,
+      ...column,
+      law,
+      combustionAir: position,
+    },
+  ];
+}
+
+/** The height at which it ends where none is given: its own, or the nearest within the other zone [m]. */
+function nearestEnd(
+  reading: Reading,
+  { zones }: HouseSoFar,
+  opening: {
+    readonly heightM: number;
+    readonly room: Zone;
+    readonly to: Outlet;
+    readonly origin: string;
+  },
+): number {
+  const { heightM, room, to, origin } = opening;
+  const other =
+    to.kind === 'zone' ? zones.find(({ zone }) => zone.id === to.zone)?.zone : undefined;
+  if (other === undefined) return heightM;
+  const floorM = other.floorHeightM - room.floorHeightM;
+  const nearestM = Math.min(Math.max(heightM, floorM), floorM + other.heightM);
+  if (nearestM === heightM) return heightM;
+  reading.assumptions.push({
+    origin,
+    what: 'height of its other end above the floor of its zone',
+    value: { si: nearestM, dimension: 'length' },
+    source: ourChoice(`a vertical duct to the nearest height of ${other.id}`),
+  });
+  return nearestM;
+}
