@@ -162,18 +162,30 @@ export interface PathPart {
   readonly closed?: FlowLawDescription | 'inside the tested leakage';
 }
 
-/** An interior door: an opening that states open or shut. */
+/** An interior door, archway or stair opening: a tall opening that states open or shut. */
 export interface Door {
   readonly id: string;
   readonly origin: string;
   readonly between: readonly [string, string];
-  /** Law of the shut door: undercut and transfer grille. */
+  /** What stays open when it is shut: the undercut, at the floor. An archway's is that of the open one. */
   readonly shut: FlowLawDescription;
+  /** The open doorway, from the floor up. */
   readonly open: FlowLawDescription;
-  /** Positions that the study goes through. */
+  /** What passes air besides. */
+  readonly parts?: readonly DoorPart[];
+  /** Positions to study; both unless the user fixes one. */
   readonly positions: readonly ('open' | 'shut')[];
-  /** Position in the baseline. */
   readonly baselinePosition: 'open' | 'shut';
+}
+
+/** A grille, a louvred leaf or a jump duct that belongs to a door. */
+export interface DoorPart {
+  readonly name: 'grille' | 'louvre' | 'jump duct';
+  readonly law: FlowLawDescription;
+  /** Centre above the floor; of a louvre, its lower edge [m]. */
+  readonly heightM: number;
+  /** In which positions of the door it passes air. */
+  readonly when: 'shut' | 'always';
 }
 
 /** Kinds of devices that carry air between a zone and outdoors. */

@@ -18,6 +18,7 @@ export type {
   DevicePath,
   DeviceSpeed,
   Door,
+  DoorPart,
   Face,
   House,
   Interlock,

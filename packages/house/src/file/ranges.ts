@@ -9,6 +9,7 @@ export const ranges = {
   openingArea: { above: 0, to: 1000, words: 'more than 0, up to 1000 m2' },
   volume: { above: 0, to: 1_000_000, words: 'more than 0, up to 1,000,000 m3' },
   height: { above: 0, to: 100, words: 'more than 0, up to 100 m' },
+  doorSize: { from: 0.1, to: 20, words: '0.1 to 20 m' },
   heightAboveFloor: { from: 0, to: 100, words: '0 to 100 m above the floor of its zone' },
   endHeight: { from: -50, to: 100, words: '-50 to 100 m above the floor of its zone' },
   floorHeight: { from: -50, to: 300, words: '-50 to 300 m' },

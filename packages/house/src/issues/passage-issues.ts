@@ -1,0 +1,27 @@
+import { formatQuantity } from '@evendraft/units';
+import { textOf, type IssueWords } from './words.js';
+
+/** Codes of what can be wrong with doors, shafts and what else lets air pass between zones. */
+export type PassageIssueCode = 'door.cannot-be-shut' | 'door.louvre-above-door';
+
+/** Words for the codes of passages. */
+export const passageIssues: Readonly<Record<PassageIssueCode, IssueWords>> = {
+  'door.cannot-be-shut': {
+    message: ({ kind }) =>
+      `${/^[aeiou]/.test(textOf(kind)) ? 'an' : 'a'} ${textOf(kind)} cannot be shut`,
+    hint: () => 'Remove the position, or write "kind: door".',
+    remedy: 'Leave out positions of what has no leaf, or call it a door.',
+  },
+  'door.louvre-above-door': {
+    message: ({ heightM, doorM }) =>
+      `the louvres are ${metres(heightM)} high, and the door is ${metres(doorM)}`,
+    hint: () => 'Write the height of the louvred part, or the height of the door under "open:".',
+    remedy: 'Check both heights; louvres cannot reach above the door that they are in.',
+  },
+};
+
+function metres(parameter: string | number | readonly string[] | undefined): string {
+  const print = (system: 'si' | 'us'): string =>
+    formatQuantity(Number(parameter), 'length', { system, decimals: system === 'si' ? 2 : 1 });
+  return `${print('si')} (${print('us')})`;
+}
