@@ -3,7 +3,8 @@ import { buildNetwork, type BuiltNetwork, type NodeAir, type Scenario } from '@e
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
-import type { HouseLink, Junction } from './compile/house-link.js';
+import { columnDensities } from './compile/column-densities.js';
+import type { HouseLink, Junction, TwoStateColumn } from './compile/house-link.js';
 import { houseNodes, type HouseNodes } from './compile/house-nodes.js';
 import { housePaths } from './compile/house-paths.js';
 import { remainingLeakage, type RemainingLeakage } from './compile/remaining-leakage.js';
@@ -19,8 +20,17 @@ export interface CompiledHouse {
   readonly links: readonly HouseLink[];
   /** Zones of the network behind those of the house: places between parts in series. */
   readonly junctions: readonly Junction[];
+  /** Links whose column fills with whichever air enters: shafts, vertical ducts, flues. */
+  readonly twoStateLinks: readonly TwoStateLink[];
   /** Leakage that is left for the leak shares, one row an airtightness case. */
   readonly leakage: readonly RemainingLeakage[];
+}
+
+/** A link whose column has the air of one of its ends, as its flow goes. */
+export interface TwoStateLink extends TwoStateColumn {
+  /** Place among the links. */
+  readonly index: number;
+  readonly id: string;
 }
 
 /** A weather as a house meets it: the air of every node and column, and the pressure of every boundary. */
@@ -79,7 +89,11 @@ export function compileHouse(house: House): CompileResult {
       })),
     };
   }
-  return { ok: true, compiled: { house, network: built.network, links, junctions, leakage } };
+  const twoStateLinks = links.flatMap(({ twoState, description: { id } }, index) =>
+    twoState === undefined ? [] : [{ ...twoState, index, id }],
+  );
+  const { network } = built;
+  return { ok: true, compiled: { house, network, links, junctions, twoStateLinks, leakage } };
 }
 
 /**
@@ -112,7 +126,8 @@ export function houseWeather(house: House, weather: Weather): HouseWeather {
  * The overrides that make a compiled house stand in one state, weather and airtightness case.
  *
  * @param compiled - the compiled house
- * @param situation - state, weather as {@link houseWeather} gives it, index of the airtightness case
+ * @param situation - state, weather as {@link houseWeather} gives it, index of the airtightness case, and the
+ * direction assumed for each of `twoStateLinks`; upward, with the air of the lower end, when absent
  * @returns what runs, and the scenario for the network
  */
 export function houseScenario(
@@ -121,11 +136,16 @@ export function houseScenario(
     readonly state: OperatingState;
     readonly weather: HouseWeather;
     readonly airtightnessCase: number;
+    readonly columns?: readonly ('upward' | 'downward')[];
   },
 ): HouseScenario {
   const { house, links, leakage } = compiled;
-  const { state, airtightnessCase } = situation;
+  const { state, airtightnessCase, columns = [] } = situation;
   const { name: _, ...air } = situation.weather;
+  const columnDensityKgPerM3 = Float64Array.from(air.columnDensityKgPerM3);
+  columnDensities(compiled, situation.weather).forEach(({ index, ...density }, i) => {
+    columnDensityKgPerM3[index] = density[columns[i] ?? 'upward'];
+  });
   const followed = followInterlocks(house, state);
   const first = leakage[0]?.coefficientM3PerSPaN ?? 1;
   const leakScale = (leakage[airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
@@ -134,6 +154,7 @@ export function houseScenario(
     followed,
     scenario: {
       ...air,
+      columnDensityKgPerM3,
       linkScale: Float64Array.from(links, (link) => linkScale(link, standing)),
     },
   };
@@ -173,6 +194,7 @@ function linkScale(
     case 'opening':
       return 1;
     case 'door': {
+      if (role.position === 'always') return 1;
       const standing = of.state.doors[role.id] ?? baselinePosition(of.house, role.id);
       return standing === role.position ? 1 : 0;
     }

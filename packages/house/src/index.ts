@@ -53,10 +53,18 @@ export {
 } from './house.js';
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario, houseWeather } from './compile-house.js';
-export type { CompiledHouse, CompileResult, HouseScenario, HouseWeather } from './compile-house.js';
+export type {
+  CompiledHouse,
+  CompileResult,
+  HouseScenario,
+  HouseWeather,
+  TwoStateLink,
+} from './compile-house.js';
+export { columnDensities } from './compile/column-densities.js';
+export type { ColumnDensities } from './compile/column-densities.js';
 export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
-export type { HouseLink, Junction, LinkRole } from './compile/house-link.js';
+export type { HouseLink, Junction, LinkRole, TwoStateColumn } from './compile/house-link.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';
 export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
 export { parseHouse } from './parse-house.js';

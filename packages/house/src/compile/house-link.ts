@@ -5,7 +5,7 @@ import type { LinkDescription } from '@evendraft/network';
 export type LinkRole =
   | { readonly kind: 'leak' }
   | { readonly kind: 'opening'; readonly id: string }
-  | { readonly kind: 'door'; readonly id: string; readonly position: 'open' | 'shut' }
+  | { readonly kind: 'door'; readonly id: string; readonly position: 'open' | 'shut' | 'always' }
   | { readonly kind: 'device'; readonly id: string; readonly speed: string }
   | { readonly kind: 'device off'; readonly id: string }
   | { readonly kind: 'make-up'; readonly id: string; readonly damper: 'open' | 'closed' }
@@ -24,6 +24,16 @@ export interface HouseLink {
   readonly role: LinkRole;
   /** Id of the zone or boundary whose air fills its column, where it gains or loses height. */
   readonly columnOf?: string;
+  /** Present where its column fills with whichever air enters. */
+  readonly twoState?: TwoStateColumn;
+}
+
+/** What fills the column of a shaft, a vertical duct or a flue. */
+export interface TwoStateColumn {
+  /** Id of the zone or boundary whose air fills it while air rises in it. */
+  readonly upward: string;
+  /** Id of the zone or boundary whose air fills it while air falls in it. */
+  readonly downward: string;
 }
 
 /** A place between two parts in series: a zone of the network without volume. It is no zone of the house. */

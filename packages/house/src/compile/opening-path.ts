@@ -39,14 +39,16 @@ type MainLaw = Omit<SeriesLaw, 'reversed'>;
 /** From outdoors through its parts, then through the opening itself into the zone. */
 function inwardPath(
   house: House,
-  item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM'> & {
+  item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM' | 'endHeightM'> & {
     readonly parts?: readonly PathPart[];
   },
   laws: readonly MainLaw[],
 ): HousePaths {
   const { id, origin, zone, to, heightM, parts = [] } = item;
   const outlet = outletNode(to);
-  const riseM = parts.reduce((sum, part) => sum + part.riseM, 0);
+  // Its own rise is that of the shaft or vertical duct which it is; its parts have theirs.
+  const ownRiseM = heightM - (item.endHeightM ?? heightM);
+  const riseM = parts.reduce((sum, part) => sum + part.riseM, ownRiseM);
   return seriesPath({
     item: id,
     origin,
@@ -56,8 +58,12 @@ function inwardPath(
     airOf: outlet,
     stages: [
       ...partStages(id, parts),
-      // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
-      { laws: laws.map((law) => ({ ...law, reversed: law.law.kind !== 'oneWayDamper' })) },
+      {
+        riseM: ownRiseM,
+        twoState: true,
+        // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
+        laws: laws.map((law) => ({ ...law, reversed: law.law.kind !== 'oneWayDamper' })),
+      },
     ],
   });
 }

@@ -87,12 +87,12 @@ function readOne(
   if (to === undefined || law === undefined) return [];
   const at = own.to === undefined ? item.path : path;
   if (leadsToItself(reading, { zone: room.id, to, path: at })) return [];
-  const edgeM = Math.min(fromEdgeM, room.heightM / 2);
+  const assumed = assumedHeight(house, { position, room, to });
   const heightM = givenOr(reading, own.height, {
     origin,
     what: 'height above the floor',
-    value: { si: position === 'high' ? room.heightM - edgeM : edgeM, dimension: 'length' },
-    source: ourChoice(`6 in from the ${position === 'high' ? 'ceiling' : 'floor'}`),
+    value: { si: assumed.heightM, dimension: 'length' },
+    source: ourChoice(assumed.reason),
   });
   const endHeightM = own.endHeight ?? nearestEnd(reading, house, { heightM, room, to, origin });
   const column = endHeightM === heightM ? {} : { endHeightM };
@@ -108,6 +108,27 @@ function readOne(
       combustionAir: position,
     },
   ];
+}
+
+/** In the ceiling or floor where the other zone lies beyond it, else close to it. */
+function assumedHeight(
+  { zones }: HouseSoFar,
+  opening: { readonly position: 'high' | 'low'; readonly room: Zone; readonly to: Outlet },
+): { readonly heightM: number; readonly reason: string } {
+  const { position, room, to } = opening;
+  const other =
+    to.kind === 'zone' ? zones.find(({ zone }) => zone.id === to.zone)?.zone : undefined;
+  const floorM = (other?.floorHeightM ?? 0) - room.floorHeightM;
+  const edgeM = Math.min(fromEdgeM, room.heightM / 2);
+  if (position === 'high') {
+    const above = other !== undefined && floorM >= room.heightM - 1e-9;
+    if (above) return { heightM: room.heightM, reason: 'in the ceiling' };
+    return { heightM: room.heightM - edgeM, reason: '6 in below the ceiling' };
+  }
+  const below = other !== undefined && floorM + other.heightM <= 1e-9;
+  return below
+    ? { heightM: 0, reason: 'in the floor' }
+    : { heightM: edgeM, reason: '6 in above the floor' };
 }
 
 /** The height at which it ends where none is given: its own, or the nearest within the other zone [m]. */

@@ -1,0 +1,35 @@
+import type { CompiledHouse, HouseWeather } from '../compile-house.js';
+
+/** Both airs that a two-state column may hold. */
+export interface ColumnDensities {
+  /** Place of its link among the links. */
+  readonly index: number;
+  /** Density while air rises in it [kg/m3]. */
+  readonly upward: number;
+  /** Density while air falls in it [kg/m3]. */
+  readonly downward: number;
+}
+
+/**
+ * Densities of the two-state columns of a house in a weather.
+ *
+ * @param compiled - the compiled house
+ * @param weather - the weather, as `houseWeather` gives it
+ * @returns both densities of each, in the order of `twoStateLinks` [kg/m3]
+ */
+export function columnDensities(
+  { network, twoStateLinks }: Pick<CompiledHouse, 'network' | 'twoStateLinks'>,
+  weather: HouseWeather,
+): readonly ColumnDensities[] {
+  const { zoneIndex, boundaryIndex } = network;
+  const density = (node: string): number => {
+    const zone = zoneIndex.get(node);
+    const air = zone === undefined ? weather.boundaryAir : weather.zoneAir;
+    return air.densityKgPerM3[zone ?? boundaryIndex.get(node) ?? -1]!;
+  };
+  return twoStateLinks.map(({ index, upward, downward }) => ({
+    index,
+    upward: density(upward),
+    downward: density(downward),
+  }));
+}
