@@ -143,7 +143,7 @@ export function houseScenario(
   const { state, airtightnessCase, columns = [] } = situation;
   const { name: _, ...air } = situation.weather;
   const columnDensityKgPerM3 = Float64Array.from(air.columnDensityKgPerM3);
-  columnDensities(compiled, situation.weather).forEach(({ index, ...density }, i) => {
+  columnDensities(compiled, situation).forEach(({ index, ...density }, i) => {
     columnDensityKgPerM3[index] = density[columns[i] ?? 'upward'];
   });
   const followed = followInterlocks(house, state);

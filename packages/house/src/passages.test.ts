@@ -167,7 +167,7 @@ describe('combustion air', () => {
     const made = compiled(house(air({ to: 'attic', low: '600 cm2' })));
     expect(made.twoStateLinks).toMatchObject([{ upward: 'closet', downward: 'attic' }]);
     const { scenario, weather } = solved(made, { door: 'shut' }, ['downward']);
-    const [column] = columnDensities(made, weather);
+    const [column] = columnDensities(made, { state: { running: {}, doors: {} }, weather });
     expect(column?.upward).toBeCloseTo(1.2124, 3);
     // Dry air at 0 °C and 101,325 Pa, 1.2922 kg/m3 (derived).
     expect(column?.downward).toBeCloseTo(1.2922, 3);

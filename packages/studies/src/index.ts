@@ -4,6 +4,7 @@
  * Central type: {@link StateBalance}, one solved situation. Read next: `worst-case-study.ts`.
  */
 export type {
+  ColumnFindings,
   DeliveredFlow,
   MakeUpFlow,
   ProofSummary,
@@ -14,6 +15,8 @@ export type {
 } from './state-balance.js';
 export { balanceStudy, baselineStudy } from './balance-study.js';
 export type { BalanceQuestion, BaselineResult } from './balance-study.js';
+export { resolveColumns } from './resolve-columns.js';
+export type { ResolvedSituation } from './resolve-columns.js';
 export { worstCaseStudy } from './worst-case-study.js';
 export type {
   ApplianceWorst,

@@ -1,4 +1,5 @@
 import type { CompiledHouse, HouseWeather } from '../compile-house.js';
+import type { OperatingState } from '../operating-state.js';
 
 /** Both airs that a two-state column may hold. */
 export interface ColumnDensities {
@@ -11,16 +12,17 @@ export interface ColumnDensities {
 }
 
 /**
- * Densities of the two-state columns of a house in a weather.
+ * Densities of the two-state columns of a house in a state and weather.
  *
  * @param compiled - the compiled house
- * @param weather - the weather, as `houseWeather` gives it
+ * @param situation - the state, and the weather as `houseWeather` gives it
  * @returns both densities of each, in the order of `twoStateLinks` [kg/m3]
  */
 export function columnDensities(
   { network, twoStateLinks }: Pick<CompiledHouse, 'network' | 'twoStateLinks'>,
-  weather: HouseWeather,
+  situation: { readonly state: OperatingState; readonly weather: HouseWeather },
 ): readonly ColumnDensities[] {
+  const { weather } = situation;
   const { zoneIndex, boundaryIndex } = network;
   const density = (node: string): number => {
     const zone = zoneIndex.get(node);
