@@ -206,6 +206,8 @@ function linkScale(
       return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
     case 'ventilator':
       return running.get(role.id) === role.mode ? 1 : 0;
+    case 'air handler':
+      return running.has(role.id) === (role.stand === 'running') ? 1 : 0;
     case 'part': {
       if (role.when === 'always') return 1;
       const open = openDampers.has(role.id) || openMakeUp.has(role.id);

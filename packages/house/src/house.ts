@@ -1,4 +1,5 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
+import type { ForcedAirSystem } from './forced-air.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -368,6 +369,7 @@ export interface House {
   readonly devices: readonly Device[];
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
+  readonly forcedAir?: readonly ForcedAirSystem[];
   readonly appliances: readonly Appliance[];
   readonly weathers: readonly Weather[];
   readonly assumptions: readonly Assumption[];

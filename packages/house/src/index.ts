@@ -38,6 +38,7 @@ export type {
   Zone,
   ZoneKind,
 } from './house.js';
+export type { DuctLeak, ForcedAirSystem, Register } from './forced-air.js';
 export { houseFileJsonSchema } from './house-file-json-schema.js';
 export { houseIssues } from './house-issues.js';
 export type { HouseIssueCode } from './house-issues.js';

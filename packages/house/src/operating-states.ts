@@ -53,6 +53,10 @@ function runningChoices(house: House): readonly Choice<string>[] {
       const modes = ventilatorModes(v).map(({ name }) => name);
       return [v.id, v.continuous ? modes : ['off', ...modes]];
     }),
+    ...(house.forcedAir ?? []).map(({ id, continuous }): Choice<string> => [
+      id,
+      continuous ? ['on'] : ['off', 'on'],
+    ]),
   ];
 }
 

@@ -15,6 +15,7 @@ import { readBasics } from './reading/read-basics.js';
 import { readCombustionAir } from './reading/read-combustion-air.js';
 import { readDevices } from './reading/read-devices.js';
 import { readDoors } from './reading/read-doors.js';
+import { readForcedAir } from './reading/read-forced-air.js';
 import { readLeakShares } from './reading/read-leak-shares.js';
 import { readMakeUp } from './reading/read-make-up.js';
 import { readOpenings } from './reading/read-openings.js';
@@ -144,9 +145,10 @@ function readHouseParts(
   ];
   const makeUpOpenings = readMakeUp(reading, items.makeUp, around);
   const ventilators = readVentilators(reading, items.ventilators, around);
+  const forcedAir = readForcedAir(reading, items.forcedAir, around);
   const appliances = readAppliances(reading, items.appliances, around);
   const weathers = readWeathers(reading, root, basics);
-  checkInterlocks(reading, { devices, makeUpOpenings, ventilators });
+  checkInterlocks(reading, { devices, makeUpOpenings, ventilators, forcedAir });
 
   const { name, floorAreaM2 } = basics;
   if (
@@ -158,7 +160,7 @@ function readHouseParts(
     return undefined;
   }
   if (tightness === undefined) return undefined;
-  checkConnections(reading, { zones, leakShares, openings, doors });
+  checkConnections(reading, { zones, leakShares, openings, doors, forcedAir });
   const house: UnsignedHouse = {
     name,
     floorAreaM2,
@@ -175,6 +177,7 @@ function readHouseParts(
     devices,
     makeUpOpenings,
     ventilators,
+    ...(forcedAir.length === 0 ? {} : { forcedAir }),
     appliances,
     weathers,
   };

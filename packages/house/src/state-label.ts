@@ -21,7 +21,10 @@ export function stateLabel(house: House, state: OperatingState): string {
     if (mode === undefined) return [];
     return [mode === 'on' ? id : `${id} ${mode}`];
   });
-  const running = [...devices, ...ventilators];
+  const handlers = (house.forcedAir ?? []).flatMap(({ id }) =>
+    state.running[id] === undefined ? [] : [id],
+  );
+  const running = [...devices, ...ventilators, ...handlers];
   const doors = house.doors.map((d) => `${d.id} ${state.doors[d.id] ?? d.baselinePosition}`);
   const what = running.length === 0 ? 'everything off' : running.join(' + ');
   return doors.length === 0 ? what : `${what}; ${doors.join(', ')}`;

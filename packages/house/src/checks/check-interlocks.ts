@@ -1,4 +1,5 @@
 import type { IssuePath } from '@evendraft/text';
+import type { ForcedAirSystem } from '../forced-air.js';
 import type { Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
 import { report, type Reading } from '../reading/reading.js';
 import { reportUnknown } from '../reading/house-names.js';
@@ -9,6 +10,7 @@ export interface InterlockedThings {
   readonly devices: readonly Device[];
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
+  readonly forcedAir: readonly ForcedAirSystem[];
 }
 
 /**
@@ -21,6 +23,7 @@ export function checkInterlocks(reading: Reading, things: InterlockedThings): vo
   const speeds = new Map<string, readonly string[]>([
     ...things.devices.map((device) => [device.id, device.speeds.map(({ name }) => name)] as const),
     ...things.ventilators.map((v) => [v.id, ventilatorModes(v).map(({ name }) => name)] as const),
+    ...things.forcedAir.map(({ id }) => [id, ['on']] as const),
   ]);
   for (const follower of followersOf(things)) checkSpeeds(reading, follower, speeds);
   checkCycles(reading, things.devices);

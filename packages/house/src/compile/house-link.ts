@@ -10,6 +10,7 @@ export type LinkRole =
   | { readonly kind: 'device off'; readonly id: string }
   | { readonly kind: 'make-up'; readonly id: string; readonly damper: 'open' | 'closed' }
   | { readonly kind: 'ventilator'; readonly id: string; readonly mode: VentilatorMode['name'] }
+  | { readonly kind: 'air handler'; readonly id: string; readonly stand: 'running' | 'standing' }
   /** Something in series with the above: a duct at all times, a damper as it stands. */
   | {
       readonly kind: 'part';

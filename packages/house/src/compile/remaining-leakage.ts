@@ -9,6 +9,8 @@ import {
   type Outlet,
   type PathPart,
 } from '../house.js';
+import { branchedTestFlow } from './branched-test-flow.js';
+import { forcedAirPath } from './forced-air-path.js';
 import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
 /** An airtightness case after the separately modelled openings are taken off. */
@@ -35,10 +37,12 @@ export interface RemainingLeakage {
 export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   const { cases, exponent } = house.airtightness;
   return cases.map((test) => {
-    const modelledFlowM3PerS = modelledOpenings(house).reduce(
-      (sum, chain) => sum + testFlow(chain, test.pressurePa, house.airtightness.direction),
-      0,
-    );
+    const { direction } = house.airtightness;
+    const modelledFlowM3PerS =
+      modelledOpenings(house).reduce(
+        (sum, chain) => sum + testFlow(chain, test.pressurePa, direction),
+        0,
+      ) + inDirection(direction, test.pressurePa, (inwardPa) => branchedFlow(house, inwardPa));
     const remaining = test.volumeFlowM3PerS - modelledFlowM3PerS;
     return {
       name: test.name,
@@ -127,9 +131,38 @@ function testFlow(
   pressurePa: number,
   direction: House['airtightness']['direction'],
 ): number {
-  const flow = (inwardPa: number): number =>
-    Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3;
+  return inDirection(
+    direction,
+    pressurePa,
+    (inwardPa) => Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3,
+  );
+}
+
+/** A flow at the test pressure, inwards as in a depressurization test unless the test was another. */
+function inDirection(
+  direction: House['airtightness']['direction'],
+  pressurePa: number,
+  flow: (inwardPa: number) => number,
+): number {
   if (direction === 'pressurized') return flow(-pressurePa);
   if (direction === 'both') return (flow(pressurePa) + flow(-pressurePa)) / 2;
   return flow(pressurePa);
+}
+
+/** What passes during the test through paths that branch: ducts with their registers. */
+function branchedFlow(house: House, inwardPa: number): number {
+  const inside = new Set(
+    house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
+  );
+  // A guarded neighbour stood at the pressure of the house.
+  if (house.airtightness.guarded) for (const { id } of house.surroundings) inside.add(id);
+  const open = (house.forcedAir ?? []).filter(({ duringTest }) => duringTest !== 'sealed');
+  return open.reduce((sum, system) => {
+    const { links, junctions } = forcedAirPath(house, system);
+    const standing = links.filter(
+      ({ role }) => role.kind !== 'air handler' || role.stand === 'standing',
+    );
+    const paths = { links: standing, junctions };
+    return sum + branchedTestFlow({ paths, inside, pressurePa: -inwardPa });
+  }, 0);
 }

@@ -12,6 +12,7 @@ import { applianceFile } from './appliance-file.js';
 import { combustionAirFile } from './combustion-air-file.js';
 import { deviceFlow, exhaustMap, speedFile, supplyMap } from './device-file.js';
 import { doorFile } from './door-file.js';
+import { forcedAirFile } from './forced-air-file.js';
 import { makeUpFile } from './make-up-file.js';
 import { openingFile } from './opening-file.js';
 import { ranges } from './ranges.js';
@@ -171,6 +172,13 @@ export const houseFile = part(
       ),
     ),
     ventilators: z.optional(named(ventilatorFile, 'Balanced ventilators.', 'hrv: 110 cfm')),
+    forcedAir: z.optional(
+      named(
+        forcedAirFile,
+        'Forced-air systems: air handlers with their registers and duct leakage.',
+        'air handler: { flow: 1000 cfm, supplies: main, returns: main }',
+      ),
+    ),
     appliances: z.optional(
       named(
         applianceFile,

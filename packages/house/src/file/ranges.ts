@@ -26,6 +26,8 @@ export const ranges = {
   power: { above: 0, to: 10_000_000, words: 'more than 0, up to 10 MW' },
   speed: { from: 0, to: 80, words: '0 to 80 m/s' },
   share: { from: 0, to: 1, words: '0 to 100 %' },
+  registerShare: { above: 0, to: 1, words: 'more than 0, up to 100 %' },
+  leakedShare: { above: 0, to: 0.9, words: 'more than 0, up to 90 %' },
   lostShare: { above: 0, to: 0.95, words: 'more than 0, up to 95 %' },
   exponent: { from: 0.5, to: 1, words: '0.5 to 1' },
   dischargeCoefficient: { from: 0.1, to: 1, words: '0.1 to 1' },

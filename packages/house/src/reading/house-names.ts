@@ -11,8 +11,9 @@ export type FileItems = Readonly<Record<SectionKey, readonly RawItem[]>>;
 export interface HouseNames {
   readonly zones: readonly string[];
   readonly surroundings: readonly string[];
-  /** Devices and ventilators, which can drive others. */
+  /** Devices, ventilators and air handlers, which can drive others. */
   readonly drivers: readonly string[];
+  /** Openings, combustion air and forced-air systems, whose stand during a test counts. */
   readonly openings: readonly string[];
   readonly makeUp: readonly string[];
   readonly devices: readonly string[];
@@ -41,6 +42,7 @@ const things: readonly SectionKey[] = [
   'supply',
   'makeUp',
   'ventilators',
+  'forcedAir',
   'openings',
   'combustionAir',
   'doors',
@@ -78,8 +80,8 @@ export function readNames(reading: Reading, items: FileItems): HouseNames {
   return {
     zones: items.zones.length === 0 ? [onlyZone] : names('zones'),
     surroundings: names('surroundings'),
-    drivers: [...devices, ...names('ventilators')],
-    openings: [...names('openings'), ...names('combustionAir')],
+    drivers: [...devices, ...names('ventilators'), ...names('forcedAir')],
+    openings: [...names('openings'), ...names('combustionAir'), ...names('forcedAir')],
     makeUp: names('makeUp'),
     devices,
     appliances: names('appliances'),

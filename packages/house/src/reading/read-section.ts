@@ -40,6 +40,11 @@ export const sections = {
     most: 100,
   },
   ventilators: { key: 'ventilators', example: 'hrv: 110 cfm', most: 100 },
+  forcedAir: {
+    key: 'forcedAir',
+    example: 'air handler: { flow: 1000 cfm, supplies: main, returns: main }',
+    most: 20,
+  },
   appliances: {
     key: 'appliances',
     example: 'water heater: { vent: natural draft, fuel: gas }',
