@@ -23,6 +23,10 @@ export function notModelled(house: House): readonly string[] {
         ]),
     'Ducts are not sized: a device given by a bare flow is assumed to deliver it against its own duct while the house is at outdoor pressure.',
     'Wind pressure at the ends of exhaust ducts counts only where the house file names the face or the roof they end at.',
-    'Forced-air duct leakage is not calculated.',
+    ...(house.forcedAir === undefined
+      ? [
+          'The house file describes no forced-air system: what an air handler and leaky ducts would add is not calculated.',
+        ]
+      : []),
   ];
 }
