@@ -1,6 +1,7 @@
 import { solveNetwork } from '@evendraft/network';
 import { describe, expect, it } from 'vitest';
-import { compileHouse, houseScenario, houseWeather, type CompiledHouse } from './compile-house.js';
+import { compileHouse, houseScenario, houseWeather } from './compile-house.js';
+import type { CompiledHouse } from './compiled-house.js';
 import type { House } from './house.js';
 import { operatingStates } from './operating-states.js';
 import { parseHouse } from './parse-house.js';

@@ -1,5 +1,5 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
-import type { Outlet, TestPreparation } from './house.js';
+import type { Outlet, TestPreparation } from './outlet.js';
 
 /** A forced-air system: an air handler between return and supply ducts, registers in rooms, and duct leaks. */
 export interface ForcedAirSystem {

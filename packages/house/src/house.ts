@@ -1,5 +1,8 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
 import type { ForcedAirSystem } from './forced-air.js';
+import type { Outlet, TestPreparation } from './outlet.js';
+
+export type { Face, Outlet, TestPreparation } from './outlet.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -86,17 +89,6 @@ export interface Surrounding {
   readonly temperatureC: number;
 }
 
-/** The four outside walls, named as one stands at the street looking at the front. */
-export type Face = 'front' | 'right' | 'back' | 'left';
-
-/** Where an opening, leak or device ends: open air without wind, one face, the roof, a zone or a surrounding. */
-export type Outlet =
-  | { readonly kind: 'outdoors' }
-  | { readonly kind: 'face'; readonly face: Face }
-  | { readonly kind: 'roof' }
-  | { readonly kind: 'zone'; readonly zone: string }
-  | { readonly kind: 'surrounding'; readonly surrounding: string };
-
 /** A share of the tested leakage, spread over one surface of one zone. Shares add up to one. */
 export interface LeakShare {
   readonly origin: string;
@@ -128,9 +120,6 @@ export interface AirtightnessCase {
   /** Test pressure [Pa]. */
   readonly pressurePa: number;
 }
-
-/** How an opening stood during the airtightness test; anything but sealed is inside the test's result. */
-export type TestPreparation = 'sealed' | 'closed' | 'open';
 
 /** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
 export interface Opening {

@@ -54,13 +54,8 @@ export {
 } from './house.js';
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario, houseWeather } from './compile-house.js';
-export type {
-  CompiledHouse,
-  CompileResult,
-  HouseScenario,
-  HouseWeather,
-  TwoStateLink,
-} from './compile-house.js';
+export type { CompileResult } from './compile-house.js';
+export type { CompiledHouse, HouseScenario, HouseWeather, TwoStateLink } from './compiled-house.js';
 export { columnDensities } from './compile/column-densities.js';
 export type { ColumnDensities } from './compile/column-densities.js';
 export { followInterlocks } from './compile/followed-state.js';

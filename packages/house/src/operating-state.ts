@@ -7,4 +7,6 @@ export interface OperatingState {
   readonly running: Readonly<Record<string, string>>;
   /** Door id to its position. */
   readonly doors: Readonly<Record<string, 'open' | 'shut'>>;
+  /** Id of an appliance to the stage that its flue is in, such as `firing`. What is absent is off. */
+  readonly firing?: Readonly<Record<string, string>>;
 }

@@ -1,12 +1,7 @@
 import { linkReading, solveNetwork } from '@evendraft/network';
 import { describe, expect, it } from 'vitest';
-import {
-  compileHouse,
-  houseScenario,
-  houseWeather,
-  type CompiledHouse,
-  type HouseWeather,
-} from './compile-house.js';
+import { compileHouse, houseScenario, houseWeather } from './compile-house.js';
+import type { CompiledHouse, HouseWeather } from './compiled-house.js';
 import { columnDensities } from './compile/column-densities.js';
 import { linkId } from './compile/link-id.js';
 import type { House } from './house.js';

@@ -1,4 +1,4 @@
-import type { CompiledHouse, HouseWeather } from '../compile-house.js';
+import type { CompiledHouse, HouseWeather } from '../compiled-house.js';
 import type { OperatingState } from '../operating-state.js';
 
 /** Both airs that a two-state column may hold. */

@@ -7,6 +7,7 @@ const situation = {
   state: z.strictObject({
     running: z.record(text, text),
     doors: z.record(text, z.enum(['open', 'shut'])),
+    firing: z.exactOptional(z.record(text, text)),
   }),
   label: text,
   weather: text,
@@ -31,6 +32,15 @@ const balanceSchema = z.strictObject({
       opening: text,
       damper: z.enum(['open', 'closed']),
       flowM3PerS: volumeFlowM3PerS,
+    }),
+  ),
+  columns: z.exactOptional(
+    z.strictObject({
+      stableBalances: count,
+      complete: z.boolean(),
+      states: z.array(
+        z.strictObject({ item: text, link: text, state: z.enum(['upward', 'downward', 'still']) }),
+      ),
     }),
   ),
   proof: z.strictObject({
