@@ -10,11 +10,21 @@ export function notModelled(house: House): readonly string[] {
   const vented = house.appliances.filter(
     (a) => !['electric', 'unvented', 'direct vent', 'sealed combustion'].includes(a.vent),
   );
+  const named = (flues: boolean): string =>
+    vented
+      .filter((a) => (a.flue !== undefined) === flues)
+      .map((a) => a.id)
+      .join(', ');
   return [
-    ...(vented.length === 0
+    ...(named(true) === ''
       ? []
       : [
-          `The flues of ${vented.map((a) => a.id).join(', ')} are not openings of the network: their draft, the air they draw while firing, and spillage itself are not calculated. The finding is suction held against a limit.`,
+          `The flues of ${named(true)} stand as openings of the house, with every appliance off. Whether they draft once they fire, and spillage itself, is not judged: the finding is suction held against a limit.`,
+        ]),
+    ...(named(false) === ''
+      ? []
+      : [
+          `The flues of ${named(false)} are not openings of the network: their draft, the air they draw while firing, and spillage itself are not calculated. The finding is suction held against a limit.`,
         ]),
     ...(house.doors.length === 0
       ? []

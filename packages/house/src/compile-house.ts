@@ -2,6 +2,7 @@ import type { AirState } from '@evendraft/airflow';
 import { buildNetwork, type NodeAir } from '@evendraft/network';
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
+import { flueAir } from './compile/flue-air.js';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
 import { columnDensities } from './compile/column-densities.js';
 import type { CompiledHouse, HouseScenario, HouseWeather } from './compiled-house.js';
@@ -115,10 +116,29 @@ export function houseScenario(
     followed,
     scenario: {
       ...air,
+      zoneAir: withFlues(compiled, situation),
       columnDensityKgPerM3,
       linkScale: Float64Array.from(links, (link) => linkScale(link, standing)),
     },
   };
+}
+
+/** Air of zones and junctions, the junctions of warm flues with their gas. */
+function withFlues(
+  { network, ...compiled }: CompiledHouse,
+  situation: { readonly state: OperatingState; readonly weather: HouseWeather },
+): NodeAir {
+  const { zoneAir } = situation.weather;
+  const { junctionAir } = flueAir({ network, ...compiled }, situation);
+  if (junctionAir.size === 0) return zoneAir;
+  const temperatureC = Float64Array.from(zoneAir.temperatureC);
+  const densityKgPerM3 = Float64Array.from(zoneAir.densityKgPerM3);
+  for (const [junction, air] of junctionAir) {
+    const index = network.zoneIndex.get(junction) ?? -1;
+    temperatureC[index] = air.temperatureC;
+    densityKgPerM3[index] = air.densityKgPerM3;
+  }
+  return { temperatureC, densityKgPerM3 };
 }
 
 /** The links with the air of their columns, in one weather. */
@@ -167,6 +187,10 @@ function linkScale(
       return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
     case 'ventilator':
       return running.get(role.id) === role.mode ? 1 : 0;
+    case 'flue': {
+      const stage = of.state.firing?.[role.id] ?? 'off';
+      return role.stages?.includes(stage) === false ? 0 : 1;
+    }
     case 'air handler':
       return running.has(role.id) === (role.stand === 'running') ? 1 : 0;
     case 'part': {

@@ -1,4 +1,5 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
+import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
 
@@ -325,6 +326,8 @@ export interface Appliance {
   readonly sharesVentWith: readonly string[];
   readonly ventDamper: boolean;
   readonly chimney?: { readonly heightM?: number; readonly exterior: boolean | undefined };
+  /** Present where the house file describes its flue, which is then an opening of the house. */
+  readonly flue?: Flue;
 }
 
 /** One weather to study. */

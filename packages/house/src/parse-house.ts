@@ -148,7 +148,7 @@ function readHouseParts(
   const forcedAir = readForcedAir(reading, items.forcedAir, around);
   const appliances = readAppliances(reading, items.appliances, around);
   const weathers = readWeathers(reading, root, basics);
-  checkInterlocks(reading, { devices, makeUpOpenings, ventilators, forcedAir });
+  checkInterlocks(reading, { devices, makeUpOpenings, ventilators, forcedAir, appliances });
 
   const { name, floorAreaM2 } = basics;
   if (

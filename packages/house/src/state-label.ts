@@ -24,7 +24,11 @@ export function stateLabel(house: House, state: OperatingState): string {
   const handlers = (house.forcedAir ?? []).flatMap(({ id }) =>
     state.running[id] === undefined ? [] : [id],
   );
-  const running = [...devices, ...ventilators, ...handlers];
+  const stages = house.appliances.flatMap(({ id }) => {
+    const stage = state.firing?.[id];
+    return stage === undefined ? [] : [`${id} ${stage}`];
+  });
+  const running = [...devices, ...ventilators, ...handlers, ...stages];
   const doors = house.doors.map((d) => `${d.id} ${state.doors[d.id] ?? d.baselinePosition}`);
   const what = running.length === 0 ? 'everything off' : running.join(' + ');
   return doors.length === 0 ? what : `${what}; ${doors.join(', ')}`;

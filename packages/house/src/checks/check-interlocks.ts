@@ -1,6 +1,6 @@
 import type { IssuePath } from '@evendraft/text';
 import type { ForcedAirSystem } from '../forced-air.js';
-import type { Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
+import type { Appliance, Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
 import { report, type Reading } from '../reading/reading.js';
 import { reportUnknown } from '../reading/house-names.js';
 import { ventilatorModes } from '../ventilator-modes.js';
@@ -11,6 +11,7 @@ export interface InterlockedThings {
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
   readonly forcedAir: readonly ForcedAirSystem[];
+  readonly appliances: readonly Appliance[];
 }
 
 /**
@@ -24,6 +25,9 @@ export function checkInterlocks(reading: Reading, things: InterlockedThings): vo
     ...things.devices.map((device) => [device.id, device.speeds.map(({ name }) => name)] as const),
     ...things.ventilators.map((v) => [v.id, ventilatorModes(v).map(({ name }) => name)] as const),
     ...things.forcedAir.map(({ id }) => [id, ['on']] as const),
+    ...things.appliances.map(({ id, flue }) => {
+      return [id, flue?.stages.map(({ name }) => name) ?? ['firing']] as const;
+    }),
   ]);
   for (const follower of followersOf(things)) checkSpeeds(reading, follower, speeds);
   checkCycles(reading, things.devices);

@@ -1,5 +1,6 @@
 import type { CompiledHouse, HouseWeather } from '../compiled-house.js';
 import type { OperatingState } from '../operating-state.js';
+import { flueAir } from './flue-air.js';
 
 /** Both airs that a two-state column may hold. */
 export interface ColumnDensities {
@@ -19,9 +20,10 @@ export interface ColumnDensities {
  * @returns both densities of each, in the order of `twoStateLinks` [kg/m3]
  */
 export function columnDensities(
-  { network, twoStateLinks }: Pick<CompiledHouse, 'network' | 'twoStateLinks'>,
+  compiled: Pick<CompiledHouse, 'house' | 'network' | 'twoStateLinks'>,
   situation: { readonly state: OperatingState; readonly weather: HouseWeather },
 ): readonly ColumnDensities[] {
+  const { network, twoStateLinks } = compiled;
   const { weather } = situation;
   const { zoneIndex, boundaryIndex } = network;
   const density = (node: string): number => {
@@ -29,9 +31,10 @@ export function columnDensities(
     const air = zone === undefined ? weather.boundaryAir : weather.zoneAir;
     return air.densityKgPerM3[zone ?? boundaryIndex.get(node) ?? -1]!;
   };
-  return twoStateLinks.map(({ index, upward, downward }) => ({
+  const warm = flueAir(compiled, situation).upwardDensityKgPerM3;
+  return twoStateLinks.map(({ index, id, upward, downward }) => ({
     index,
-    upward: density(upward),
+    upward: warm.get(id) ?? density(upward),
     downward: density(downward),
   }));
 }

@@ -11,6 +11,13 @@ export type LinkRole =
   | { readonly kind: 'make-up'; readonly id: string; readonly damper: 'open' | 'closed' }
   | { readonly kind: 'ventilator'; readonly id: string; readonly mode: VentilatorMode['name'] }
   | { readonly kind: 'air handler'; readonly id: string; readonly stand: 'running' | 'standing' }
+  /** A part of a flue: in the stages named, `off` among them; in all when absent. */
+  | {
+      readonly kind: 'flue';
+      readonly id: string;
+      readonly part: string;
+      readonly stages?: readonly string[];
+    }
   /** Something in series with the above: a duct at all times, a damper as it stands. */
   | {
       readonly kind: 'part';

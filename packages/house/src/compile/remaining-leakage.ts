@@ -10,7 +10,9 @@ import {
   type PathPart,
 } from '../house.js';
 import { branchedTestFlow } from './branched-test-flow.js';
+import { fluePaths } from './flue-paths.js';
 import { forcedAirPath } from './forced-air-path.js';
+import type { HouseLink } from './house-link.js';
 import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
 /** An airtightness case after the separately modelled openings are taken off. */
@@ -149,20 +151,30 @@ function inDirection(
   return flow(pressurePa);
 }
 
-/** What passes during the test through paths that branch: ducts with their registers. */
+/** What passes during the test through paths that branch: ducts with their registers, flues with their draft hoods. */
 function branchedFlow(house: House, inwardPa: number): number {
   const inside = new Set(
     house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );
   // A guarded neighbour stood at the pressure of the house.
   if (house.airtightness.guarded) for (const { id } of house.surroundings) inside.add(id);
-  const open = (house.forcedAir ?? []).filter(({ duringTest }) => duringTest !== 'sealed');
-  return open.reduce((sum, system) => {
-    const { links, junctions } = forcedAirPath(house, system);
-    const standing = links.filter(
-      ({ role }) => role.kind !== 'air handler' || role.stand === 'standing',
+  const paths = (house.forcedAir ?? [])
+    .filter(({ duringTest }) => duringTest !== 'sealed')
+    .map((system) => forcedAirPath(house, system));
+  return [...paths, fluePaths(house)].reduce((sum, { links, junctions }) => {
+    const open = links.filter((link) => stoodOpen(house, link));
+    return (
+      sum + branchedTestFlow({ paths: { links: open, junctions }, inside, pressurePa: -inwardPa })
     );
-    const paths = { links: standing, junctions };
-    return sum + branchedTestFlow({ paths, inside, pressurePa: -inwardPa });
   }, 0);
+}
+
+/** Whether a link of a branched path was there during the test: nothing ran, nothing fired. */
+function stoodOpen(house: House, { role }: HouseLink): boolean {
+  if (role.kind === 'air handler') return role.stand === 'standing';
+  if (role.kind !== 'flue') return true;
+  if (role.stages?.includes('off') === false) return false;
+  // What is sealed is a flue's way into the room; the chimney that others share stays.
+  const sealed = house.appliances.find(({ id }) => id === role.id)?.flue?.duringTest === 'sealed';
+  return role.part === 'chimney' || !sealed;
 }

@@ -1,5 +1,4 @@
-import { formatQuantity } from '@evendraft/units';
-import { textOf, type IssueWords } from './words.js';
+import { metres, textOf, type IssueWords } from './words.js';
 
 /** Codes of what can be wrong with doors, shafts and what else lets air pass between zones. */
 export type PassageIssueCode =
@@ -36,9 +35,3 @@ export const passageIssues: Readonly<Record<PassageIssueCode, IssueWords>> = {
     remedy: 'Check the leakage of the ducts against the flow of the fan.',
   },
 };
-
-function metres(parameter: string | number | readonly string[] | undefined): string {
-  const print = (system: 'si' | 'us'): string =>
-    formatQuantity(Number(parameter), 'length', { system, decimals: system === 'si' ? 2 : 1 });
-  return `${print('si')} (${print('us')})`;
-}

@@ -121,12 +121,17 @@ export function leadsToItself(
 export function checkBelowCeiling(
   reading: Reading,
   room: Zone | undefined,
-  item: { readonly heightM: number | undefined; readonly path: IssuePath },
+  item: {
+    readonly heightM: number | undefined;
+    readonly path: IssuePath;
+    /** Key that holds the height; `height` when absent. */
+    readonly key?: string;
+  },
 ): void {
-  const { heightM, path } = item;
+  const { heightM, path, key = 'height' } = item;
   if (heightM === undefined || room === undefined || heightM <= room.heightM + 1e-9) return;
   const parameters = { zone: room.id, heightM, ceilingM: room.heightM };
-  report(reading, [...path, 'height'], { code: 'height.above-ceiling', parameters });
+  report(reading, [...path, key], { code: 'height.above-ceiling', parameters });
 }
 
 /**
