@@ -1,7 +1,7 @@
 /**
  * The laws of air, in SI: what air weighs, what height and wind do to its pressure, how a leak, an
- * opening, a damper or a fan answers to a pressure difference, what a flame gives and how a flue
- * draws. Imports nothing.
+ * opening, a duct, a damper or a fan answers to a pressure difference, what a flame gives and how a
+ * flue draws. Imports nothing.
  *
  * Central type: `Air`, the temperature, density and viscosity of one place. Read next:
  * `air/air-at.ts`, then the flow laws in `laws`.
@@ -74,10 +74,80 @@ export {
 } from './leakage/leakage-area-basis.js';
 
 // Ducts
+export {
+  dryerFittingLengths,
+  type DryerFitting,
+  type FittingLength,
+} from './ducts/dryer-fitting-lengths.js';
+export { ductLoss, type DuctFlow } from './ducts/duct-loss.js';
+export {
+  ductRoughnesses,
+  type DuctMaterial,
+  type DuctRoughness,
+} from './ducts/duct-roughnesses.js';
+export type { DuctSize } from './ducts/duct-size.js';
+export {
+  enlargementLoss,
+  enlargementLossCoefficient,
+  type Enlargement,
+} from './ducts/enlargement-loss.js';
+export {
+  equivalentLength,
+  lossFromEquivalentLength,
+  type FittedDuct,
+} from './ducts/equivalent-length.js';
+export { fittingLosses, type DuctFitting, type FittingLoss } from './ducts/fitting-losses.js';
+export { flatOvalDuctSize, type FlatOvalAxes } from './ducts/flat-oval-duct-size.js';
+export { flexibleDuctFactor, type CompressedDuct } from './ducts/flexible-duct-factor.js';
+export { freeAreaLossCoefficient, type OpeningInDuct } from './ducts/free-area-loss-coefficient.js';
 export { frictionFactor } from './ducts/friction-factor.js';
+export { rectangularDuctSize, type RectangularSides } from './ducts/rectangular-duct-size.js';
+export { roundDuctSize } from './ducts/round-duct-size.js';
+export { screenLossCoefficient } from './ducts/screen-loss-coefficient.js';
+export { nextStandardRoundSize, standardRoundSizes } from './ducts/standard-round-sizes.js';
+export {
+  terminalOpenings,
+  type DuctTerminal,
+  type TerminalOpening,
+} from './ducts/terminal-openings.js';
+export { velocityFromPressure, velocityPressure } from './ducts/velocity-pressure.js';
+
+// Dampers
+export { closedDamperLaw, type ClosedDamper } from './dampers/closed-damper-law.js';
+export {
+  damperLeakageClasses,
+  type DamperLeakage,
+  type DamperLeakageClass,
+  type DamperLeakageLimit,
+} from './dampers/damper-leakage-classes.js';
+export {
+  gravityDamperLaws,
+  type GravityDamper,
+  type GravityDamperLaws,
+} from './dampers/gravity-damper-laws.js';
+export {
+  motorizedDamperLaws,
+  type MotorizedDamper,
+  type MotorizedDamperLaws,
+} from './dampers/motorized-damper-laws.js';
+export { openDamperLaw, type OpenDamper } from './dampers/open-damper-law.js';
+export {
+  typicalDampers,
+  type TypicalDamper,
+  type TypicalDamperKind,
+} from './dampers/typical-dampers.js';
 
 // Fans
+export { constantFlowFan, type ConstantFlowFan } from './fans/constant-flow-fan.js';
+export { fanBySimilarity, fanPowerBySimilarity, type FanChange } from './fans/fan-by-similarity.js';
 export type { FanPoint } from './fans/fan-point.js';
+export { fanRise, type FanInterpolation } from './fans/fan-rise.js';
+export { offFanAssumptions, offFanLaw, type OffFan } from './fans/off-fan-law.js';
+export {
+  operatingPoints,
+  type FanAndSystem,
+  type OperatingPoint,
+} from './fans/operating-points.js';
 export { typicalFanCurve, type RatedFan } from './fans/typical-fan-curve.js';
 export {
   typicalFans,
@@ -154,12 +224,14 @@ export { warmFlue, type FlueHeat, type FlueStep, type WarmedFlue } from './flues
 
 // Flow laws of links
 export type {
+  ClosedLeakage,
   DoorwayDescription,
   DuctDescription,
   DuctSection,
   FanCurveDescription,
   FixedFlowDescription,
   FlowLawDescription,
+  GravityDamperDescription,
   OneWayDamperDescription,
   OrificeDescription,
   PowerLawDescription,

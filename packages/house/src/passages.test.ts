@@ -119,6 +119,16 @@ describe('a shut door', () => {
     expect(louvre?.kind === 'doorway' && louvre.widthM * louvre.heightM).toBeCloseTo(0.75, 12);
   });
 
+  it('lets air through a jump duct beside it, at the ceiling', () => {
+    const made = compiled(house(door({ jumpDuct: { diameter: '200 mm', length: '2 m' } })));
+    const [part] = made.house.doors[0]?.parts ?? [];
+    expect(part).toMatchObject({ name: 'jump duct', heightM: 2.5, when: 'always' });
+    expect(part?.law.kind).toBe('duct');
+    const { scenario } = solved(made, { door: 'open' });
+    const index = made.network.linkIndex.get(linkId('door', 'door', 'jump duct'))!;
+    expect(scenario.linkScale?.[index]).toBe(1);
+  });
+
   it('with louvres lets warm air leave a closet above while cool air enters below', () => {
     const warm = { ...base.zones, closet: { ...base.zones.closet, temperature: '30 C' } };
     const made = compiled(house({ ...door({ louvre: '2000 cm2' }), zones: warm }));
@@ -146,13 +156,13 @@ describe('combustion air', () => {
   it('comes through a high and a low opening, each with its heights', () => {
     const read = house(air({ to: 'attic', high: '600 cm2', low: '600 cm2' }));
     const openings = read.openings.filter(({ combustionAir }) => combustionAir !== undefined);
-    expect(openings.map(({ id, heightM, endHeightM }) => [id, heightM, endHeightM])).toEqual([
+    expect(openings.map(({ id, heightM, riseM }) => [id, heightM, riseM])).toEqual([
       // In the ceiling, and by a vertical duct from six inches above the floor.
       ['air high', 2.5, undefined],
-      ['air low', 6 * 0.0254, 2.5],
+      ['air low', 6 * 0.0254, 6 * 0.0254 - 2.5],
     ]);
     const outdoors = house(air({ to: 'back', high: '600 cm2', low: '600 cm2' })).openings;
-    expect(outdoors.slice(-2).map(({ heightM, endHeightM }) => [heightM, endHeightM])).toEqual([
+    expect(outdoors.slice(-2).map(({ heightM, riseM }) => [heightM, riseM])).toEqual([
       [2.5 - 6 * 0.0254, undefined],
       [6 * 0.0254, undefined],
     ]);

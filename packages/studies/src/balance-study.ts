@@ -7,6 +7,7 @@ import {
   type HouseWeather,
 } from '@evendraft/house';
 import type { Balance, SolveResult } from '@evendraft/network';
+import { lawRangeWarnings } from './law-range-warnings.js';
 import { resolveColumns, type ResolvedSituation } from './resolve-columns.js';
 import type {
   DeliveredFlow,
@@ -68,6 +69,7 @@ export function balanceStudy(
   const situation = situationOf(compiled, question);
   const { result, followed, columns } = solve(compiled, question);
   if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
+  const warnings = lawRangeWarnings(compiled, result, question.weather);
   return {
     ...situation,
     status: 'solved',
@@ -82,6 +84,7 @@ export function balanceStudy(
     devices: deliveredFlows(compiled, { followed, question, balance: result }),
     makeUp: makeUpFlows(compiled, followed, result),
     ...(columns === undefined ? {} : { columns }),
+    ...(warnings.length === 0 ? {} : { warnings }),
     proof: proofSummary(compiled, result),
   };
 }
@@ -151,10 +154,13 @@ function makeUpFlows(
     );
     const outward = index < 0 ? 0 : (balance.links.volumeFlowM3PerS[index] ?? 0);
     const from = compiled.links[index]?.description.from;
+    const flowM3PerS = from === opening.zone ? 0 - outward : outward;
+    const { faceAreaM2 } = opening;
     return {
       opening: opening.id,
       damper,
-      flowM3PerS: from === opening.zone ? 0 - outward : outward,
+      flowM3PerS,
+      ...(faceAreaM2 === undefined ? {} : { faceVelocityMPerS: flowM3PerS / faceAreaM2 }),
     };
   });
 }

@@ -6,6 +6,7 @@
 export type {
   ColumnFindings,
   DeliveredFlow,
+  LawRangeWarning,
   MakeUpFlow,
   ProofSummary,
   Situation,

@@ -141,6 +141,7 @@ function flowAtLoss(
   let flow = (2 * lossPa) / (laminar + Math.sqrt(laminar * laminar + 4 * rough * lossPa));
   let low = 0;
   let high = Infinity;
+  let before = Infinity;
   for (let round = 0; round < mostRounds; round++) {
     lossAtFlow(records, at, end, direction, flow);
     const ratio = lossPa / loss[0]!;
@@ -151,9 +152,17 @@ function flowAtLoss(
     if (ratio > 1) low = flow;
     else high = flow;
     const next = flow * ratio ** (loss[0]! / (flow * loss[1]!));
-    flow = next > low && next < high ? next : 0.5 * (low + high);
+    const error = Math.abs(ratio - 1);
+    // Across the join Newton may circle; then the bracket is halved on logarithms.
+    const circles = error > 0.5 * before && low > 0 && high < Infinity;
+    flow = !circles && next > low && next < high ? next : middle(low, high);
+    before = error;
   }
   return flow;
+}
+
+function middle(low: number, high: number): number {
+  return low > 0 && high < Infinity ? Math.sqrt(low * high) : 0.5 * (low + high);
 }
 
 const mostRounds = 100;

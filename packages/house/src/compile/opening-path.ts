@@ -4,6 +4,7 @@ import { floorOf } from './floor-of.js';
 import type { HousePaths, LinkRole } from './house-link.js';
 import { outletNode } from './house-nodes.js';
 import { partStages } from './part-stages.js';
+import { opensInward } from './opens-inward.js';
 import { seriesPath, type SeriesLaw } from './series-path.js';
 
 /**
@@ -39,30 +40,30 @@ type MainLaw = Omit<SeriesLaw, 'reversed'>;
 /** From outdoors through its parts, then through the opening itself into the zone. */
 function inwardPath(
   house: House,
-  item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM' | 'endHeightM'> & {
+  item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM'> & {
+    readonly riseM?: number;
     readonly parts?: readonly PathPart[];
   },
   laws: readonly MainLaw[],
 ): HousePaths {
-  const { id, origin, zone, to, heightM, parts = [] } = item;
+  const { id, origin, zone, to, heightM, riseM = 0, parts = [] } = item;
   const outlet = outletNode(to);
-  // Its own rise is that of the shaft or vertical duct which it is; its parts have theirs.
-  const ownRiseM = heightM - (item.endHeightM ?? heightM);
-  const riseM = parts.reduce((sum, part) => sum + part.riseM, ownRiseM);
+  const wholeRiseM = parts.reduce((sum, part) => sum + part.riseM, riseM);
   return seriesPath({
     item: id,
     origin,
     from: outlet,
     to: zone,
-    heightM: floorOf(house, zone) + heightM - riseM,
+    heightM: floorOf(house, zone) + heightM - wholeRiseM,
     airOf: outlet,
     stages: [
-      ...partStages(id, parts),
+      // No fan holds the direction, so that a vertical part fills with whichever air enters.
+      ...partStages(id, parts).map((stage) => ({ ...stage, twoState: true })),
       {
-        riseM: ownRiseM,
+        riseM,
         twoState: true,
         // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
-        laws: laws.map((law) => ({ ...law, reversed: law.law.kind !== 'oneWayDamper' })),
+        laws: laws.map((law) => ({ ...law, reversed: !opensInward(law.law) })),
       },
     ],
   });

@@ -2,6 +2,8 @@ import * as z from 'zod';
 import { branch } from './schema/branch.js';
 import { part } from './schema/part.js';
 import { quantity } from './schema/quantity.js';
+import { damperFile } from './damper-file.js';
+import { ductFile } from './duct-file.js';
 import { endHeight, heightInZone, zoneName } from './opening-file.js';
 import { openingLawShape } from './opening-law.js';
 import { outletFile } from './outlet-file.js';
@@ -23,6 +25,8 @@ const oneOpening = (where: string) =>
           to: z.optional(outletFile),
           height: z.optional(heightInZone),
           endHeight: z.optional(endHeight),
+          duct: z.optional(ductFile),
+          damper: z.optional(damperFile),
           ...openingLawShape,
         },
         {

@@ -8,6 +8,7 @@ import { quantity } from './schema/quantity.js';
 import { shapeOf, shapeWords } from './schema/shape-of.js';
 import { themselves, word } from './schema/word.js';
 import { plainNumber } from './schema/plain-number.js';
+import { ductFile } from './duct-file.js';
 import { openingLawShape } from './opening-law.js';
 import { ranges } from './ranges.js';
 
@@ -180,6 +181,7 @@ export const doorFile = part(
         },
       ),
     ),
+    jumpDuct: z.optional(ductFile),
     positions: z.optional(
       branch(
         { text: position, list: z.array(position) },

@@ -1,8 +1,8 @@
 import { combustionAirFile, type CombustionAirInFile } from '../file/combustion-air-file.js';
 import type { Opening, Outlet, TestPreparation, Zone } from '../house.js';
 import { findOutlet } from './house-names.js';
-import { leadsOutside } from './read-openings.js';
-import { readOpeningLaw } from './read-law.js';
+import { readInlet } from './read-inlet.js';
+import { leadsOutside, readRise } from './read-openings.js';
 import {
   checkBelowCeiling,
   leadsToItself,
@@ -47,19 +47,20 @@ export function readCombustionAir(
     const to = ownEnds ? undefined : readOutlet(reading, house.names, { inFile, path });
     const room = house.zones.find((each) => each.zone.id === zone)?.zone;
     if (room === undefined) return [];
-    const openings = (['high', 'low'] as const).flatMap((position) =>
-      readOne(reading, house, { item, typed: inFile[position], position, room, to }),
-    );
     const duringTest = readStand(reading, house.preparation, {
       name,
       path,
       given: inFile.duringTest,
       assumed: 'open',
-      matters: openings.some((opening) => leadsOutside(house, opening)),
+      matters: to === undefined || leadsOutside(house, { zone: room.id, to }),
     });
-    return openings.map((opening) => ({ ...opening, duringTest }));
+    return (['high', 'low'] as const).flatMap((position) =>
+      readOne(reading, house, { item, typed: inFile[position], position, room, to, duringTest }),
+    );
   });
 }
+
+type OpeningOfCombustionAir = Exclude<NonNullable<CombustionAirInFile['high']>, number>;
 
 function readOne(
   reading: Reading,
@@ -71,20 +72,21 @@ function readOne(
     readonly room: Zone;
     /** Where both end, unless this one says otherwise. */
     readonly to: Outlet | undefined;
+    readonly duringTest: TestPreparation;
   },
-): readonly Omit<Opening, 'duringTest'>[] {
-  const { item, typed, position, room } = one;
+): readonly Opening[] {
+  const { item, typed, position, room, duringTest } = one;
   if (typed === undefined) return [];
-  const own = typeof typed === 'number' ? { netFreeArea: typed } : typed;
+  const own: OpeningOfCombustionAir = typeof typed === 'number' ? { netFreeArea: typed } : typed;
   const path = [...item.path, position];
   const origin = originOf(path);
   const to =
     own.to === undefined
       ? one.to
       : findOutlet(reading, house.names, { name: own.to, path: [...path, 'to'] });
-  const law = readOpeningLaw(reading, { inFile: own, path });
+  const inlet = readInlet(reading, { inFile: own, path, duringTest, motorized: false });
   checkBelowCeiling(reading, room, { heightM: own.height, path });
-  if (to === undefined || law === undefined) return [];
+  if (to === undefined || inlet === undefined) return [];
   const at = own.to === undefined ? item.path : path;
   if (leadsToItself(reading, { zone: room.id, to, path: at })) return [];
   const assumed = assumedHeight(house, { position, room, to });
@@ -94,8 +96,11 @@ function readOne(
     value: { si: assumed.heightM, dimension: 'length' },
     source: ourChoice(assumed.reason),
   });
-  const endHeightM = own.endHeight ?? nearestEnd(reading, house, { heightM, room, to, origin });
-  const column = endHeightM === heightM ? {} : { endHeightM };
+  const rises = [inlet, ...(inlet.parts ?? [])].some(({ riseM = 0 }) => riseM !== 0);
+  const endHeightM =
+    own.endHeight ??
+    (rises ? undefined : nearestEnd(reading, house, { heightM, room, to, origin }));
+  const rise = readRise(reading, { endHeightM, heightM, path, inlet });
   return [
     {
       id: `${item.name} ${position}`,
@@ -103,9 +108,10 @@ function readOne(
       zone: room.id,
       to,
       heightM,
-      ...column,
-      law,
       combustionAir: position,
+      ...inlet,
+      ...rise,
+      duringTest,
     },
   ];
 }

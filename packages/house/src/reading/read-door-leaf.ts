@@ -3,6 +3,7 @@ import type { IssuePath } from '@evendraft/text';
 import type { DoorInFile } from '../file/door-file.js';
 import { assumedDischargeCoefficient, louvreFreeShare } from '../file/opening-law.js';
 import type { DoorPart } from '../house.js';
+import { readDuct } from './read-duct.js';
 import { checkLaw } from './read-law.js';
 import { givenOr, originOf, report, type Reading } from './reading.js';
 import { dischargeSource, louvreSource, ourChoice } from './sources.js';
@@ -108,6 +109,41 @@ export function withoutLeaf(
     report(reading, [...path, key], { code: 'key.without-effect', parameters });
   }
   return open;
+}
+
+/**
+ * A duct that leads from ceiling to ceiling beside the door, whatever its position.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param door - what the file says, where it stands, and the height of the lower ceiling [m]
+ * @returns the duct, where there is one
+ */
+export function readJumpDuct(
+  reading: Reading,
+  door: {
+    readonly inFile: DoorInFile;
+    readonly path: IssuePath;
+    readonly heightM: number;
+  },
+): readonly DoorPart[] {
+  const { inFile, path, heightM } = door;
+  if (inFile.jumpDuct === undefined) return [];
+  const duct = readDuct(reading, {
+    inFile: inFile.jumpDuct,
+    path: [...path, 'jumpDuct'],
+    name: 'jump duct',
+    begins: true,
+    ends: true,
+    outside: 'end',
+  });
+  if (duct === undefined) return [];
+  reading.assumptions.push({
+    origin: originOf(path),
+    what: 'height of its jump duct',
+    value: { si: heightM, dimension: 'length' },
+    source: ourChoice('from ceiling to ceiling'),
+  });
+  return [{ name: 'jump duct', law: duct.part.law, heightM, when: 'always' }];
 }
 
 function undercutArea({ undercut }: DoorInFile): number | undefined {

@@ -5,7 +5,7 @@ import { findZone } from './house-names.js';
 import { checkLaw } from './read-law.js';
 import type { HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
-import { readOpenDoor, readShutDoor, withoutLeaf } from './read-door-leaf.js';
+import { readJumpDuct, readOpenDoor, readShutDoor, withoutLeaf } from './read-door-leaf.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
 import { ourChoice } from './sources.js';
 
@@ -45,7 +45,11 @@ export function readDoors(
         ? readShutDoor(reading, { inFile, path, opening })
         : { shut: withoutLeaf(reading, { inFile, kind, path, open }), parts: [] };
     if (leaf.shut === undefined || open === undefined) return [];
-    const { shut, parts } = leaf;
+    const { shut } = leaf;
+    const parts = [
+      ...leaf.parts,
+      ...readJumpDuct(reading, { inFile, path, heightM: lowerCeiling(house, [one, other]) }),
+    ];
     const between: readonly [string, string] = [one, other];
     return [
       {
@@ -60,6 +64,14 @@ export function readDoors(
       },
     ];
   });
+}
+
+/** Height of the lower ceiling of two zones above their floors [m]. */
+function lowerCeiling({ zones }: HouseSoFar, between: readonly string[]): number {
+  const heights = zones
+    .filter(({ zone }) => between.includes(zone.id))
+    .map(({ zone }) => zone.heightM);
+  return Math.min(...heights);
 }
 
 function readPositions(

@@ -32,6 +32,7 @@ const balanceSchema = z.strictObject({
       opening: text,
       damper: z.enum(['open', 'closed']),
       flowM3PerS: volumeFlowM3PerS,
+      faceVelocityMPerS: z.exactOptional(z.number().meta({ unit: 'm/s' })),
     }),
   ),
   columns: z.exactOptional(
@@ -42,6 +43,18 @@ const balanceSchema = z.strictObject({
         z.strictObject({ item: text, link: text, state: z.enum(['upward', 'downward', 'still']) }),
       ),
     }),
+  ),
+  warnings: z.exactOptional(
+    z.array(
+      z.strictObject({
+        item: text,
+        part: z.exactOptional(text),
+        code: z.enum(['VelocityBeyondLaw', 'RoughnessBeyondLaw', 'ReynoldsBeyondLaw']),
+        found: z.number(),
+        most: z.number(),
+        unit: text,
+      }),
+    ),
   ),
   proof: z.strictObject({
     iterations: count,
