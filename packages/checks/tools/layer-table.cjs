@@ -14,7 +14,7 @@ const layers = {
   studies: ['house', 'network', 'airflow', 'ml-matrix'],
   rules: ['studies', 'house', 'airflow', 'units', 'text', 'zod'],
   remedies: ['rules', 'studies', 'house'],
-  report: ['remedies', 'rules', 'studies', 'house', 'units', 'zod'],
+  report: ['remedies', 'rules', 'studies', 'house', 'text', 'units', 'zod'],
   classroom: ['report', 'remedies', 'rules', 'studies', 'house', 'units', 'text'],
   evendraft: [
     'units',

@@ -9,4 +9,8 @@ export interface CommandStreams {
   readonly color: boolean;
   /** Whether a progress line may be drawn over and over on stderr. */
   readonly progress: boolean;
+  /** Columns of the terminal that progress is drawn on; those of results if absent [-]. */
+  readonly progressWidth?: number;
+  /** Stops long work. */
+  readonly signal?: AbortSignal;
 }

@@ -8,7 +8,9 @@ export const exitCode = {
   wrongInput: 2,
   /** A solve failed. */
   notSolved: 3,
+  /** The user stopped the work; nothing was written. */
+  stopped: 130,
 } as const;
 
-/** One of the four exit codes. */
+/** One of the exit codes. */
 export type ExitCode = (typeof exitCode)[keyof typeof exitCode];

@@ -1,9 +1,15 @@
 import { runCommand } from './run-command.js';
 
+// The first Ctrl-C stops the work and says how far it is; a second one ends the process at once.
+const stop = new AbortController();
+process.once('SIGINT', () => stop.abort());
+
 process.exitCode = await runCommand(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   width: process.stdout.columns ?? 80,
-  color: process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined,
+  color: process.stdout.isTTY === true && (process.env['NO_COLOR'] ?? '') === '',
   progress: process.stderr.isTTY === true,
+  progressWidth: process.stderr.columns ?? 80,
+  signal: stop.signal,
 });

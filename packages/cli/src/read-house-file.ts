@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { formatIssue, houseIssues, readHouse, type House, type Issue } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
+import { whyUnreadable } from './why-unreadable.js';
 
 /**
  * Reads a house file and prints what is wrong with it.
@@ -19,7 +20,7 @@ export async function readHouseFile(
   try {
     bytes = await readFile(file);
   } catch (error) {
-    streams.err(`${file}: ${whyUnreadable(error)}\n`);
+    streams.err(`${file}: ${whyUnreadable(error, 'a house file')}\n`);
     return undefined;
   }
   const result = readHouse(bytes, { file });
@@ -39,18 +40,4 @@ export async function readHouseFile(
 
 function described(issue: Issue): object {
   return { ...issue, message: formatIssue(issue, houseIssues) };
-}
-
-function whyUnreadable(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  switch (code) {
-    case 'ENOENT':
-      return 'there is no such file. Give the path of a house file, for example my-house.yaml.';
-    case 'EISDIR':
-      return 'this is a folder. Give the path of a house file in it.';
-    case 'EACCES':
-      return 'this file may not be read. Check its permissions.';
-    default:
-      return `the file could not be read (${String(code ?? 'unknown reason')}).`;
-  }
 }

@@ -1,7 +1,8 @@
-import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { chmod, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { CommandStreams } from './command-streams.js';
 import { runCommand } from './run-command.js';
 
 const tightHouse = `evendraft: 1
@@ -27,6 +28,10 @@ afterEach(async () => {
 });
 
 async function run(...args: readonly string[]) {
+  return runWith({}, ...args);
+}
+
+async function runWith(streams: Partial<CommandStreams>, ...args: readonly string[]) {
   const written = { out: '', err: '' };
   const code = await runCommand(args, {
     out: (text) => {
@@ -38,6 +43,7 @@ async function run(...args: readonly string[]) {
     width: 80,
     color: false,
     progress: false,
+    ...streams,
   });
   return { code, ...written };
 }
@@ -98,6 +104,105 @@ describe('evendraft assess', () => {
     const { code, err } = await run('assess', house, '--out', house);
     expect(code).toBe(2);
     expect(err).toContain('could not be written');
+  });
+});
+
+/** A program that stands for a browser: it writes what it is told to print to, or ends with a fault. */
+async function standInBrowser(exitCode: number): Promise<string> {
+  const path = await file(
+    `browser-${exitCode}`,
+    `#!/bin/sh\nfor each; do case "$each" in --print-to-pdf=*) printf '%%PDF' > "\${each#--print-to-pdf=}";; esac; done\nexit ${exitCode}\n`,
+  );
+  await chmod(path, 0o755);
+  return path;
+}
+
+describe('the page, its print and the tables', () => {
+  const before = process.env['CHROMIUM_PATH'];
+  afterEach(() => {
+    if (before === undefined) delete process.env['CHROMIUM_PATH'];
+    else process.env['CHROMIUM_PATH'] = before;
+  });
+
+  it('writes the page where it was told, whole, in the units asked for', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const page = join(folder, 'deep', 'page.html');
+    const { code, out } = await run('assess', house, '--report', page, '--units', 'si');
+    expect([code, out]).toEqual([0, expect.stringContaining(`Page: ${page}`)]);
+    expect(await readdir(join(folder, 'deep'))).toEqual(['page.html']);
+    const html = await readFile(page, 'utf8');
+    expect(html).toMatch(/^<!doctype html>[\s\S]*Delivered, L\/s[\s\S]*<\/html>\n$/u);
+  });
+
+  it('writes every table under a name of its own', async () => {
+    const house = await file('house.yaml', tightHouse.replace('Alder Row 14', '"../../=evil"'));
+    const tables = join(folder, 'tables');
+    expect((await run('assess', house, '--csv', tables)).code).toBe(0);
+    const names = await readdir(tables);
+    expect(names).toContain('situations.csv');
+    for (const name of names) expect(name).toMatch(/^[a-z-]+\.csv$/u);
+    expect((await readdir(folder)).sort()).toEqual(['house.yaml', 'tables']);
+  });
+
+  it('puts the block to sign on the page, and locates what is wrong with it', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const page = join(folder, 'page.html');
+    const sign = await file('sign.yaml', 'evendraftSignOff: 1\npermit: B-117\n');
+    expect((await run('assess', house, '--report', page, '--sign-off', sign)).code).toBe(0);
+    expect((await readFile(page, 'utf8')).includes('B-117')).toBe(true);
+
+    const wrong = await file('wrong.yaml', 'evendraftSignOff: 1\ntest:\n  date: soon\n');
+    const refused = await run('assess', house, '--report', page, '--sign-off', wrong);
+    expect([refused.code, refused.out]).toEqual([2, '']);
+    expect(refused.err).toContain('wrong.yaml:3:9: test.date: found "soon", expected a day.');
+    const alone = await run('assess', house, '--sign-off', sign);
+    expect([alone.code, alone.err]).toEqual([2, expect.stringContaining('add --report or --pdf')]);
+    const gone = await run('assess', house, '--report', page, '--sign-off', join(folder, 'no'));
+    expect([gone.code, gone.err]).toEqual([2, expect.stringContaining('no such file')]);
+  });
+
+  it.skipIf(process.platform === 'win32')('prints with the browser that is named', async () => {
+    const house = await file('house.yaml', tightHouse);
+    process.env['CHROMIUM_PATH'] = await standInBrowser(0);
+    const pdf = join(folder, 'prints', 'house.pdf');
+    const { code, out } = await run('assess', house, '--pdf', pdf);
+    expect([code, out]).toEqual([0, expect.stringContaining(`Printed page: ${pdf}`)]);
+    expect(await readFile(pdf, 'utf8')).toBe('%PDF');
+    expect(await readdir(join(folder, 'prints'))).toEqual(['house.pdf']);
+  });
+
+  it.skipIf(process.platform === 'win32')('leaves no print where the browser fails', async () => {
+    const house = await file('house.yaml', tightHouse);
+    process.env['CHROMIUM_PATH'] = await standInBrowser(7);
+    const { code, err } = await run('assess', house, '--pdf', join(folder, 'house.pdf'));
+    expect([code, err]).toEqual([2, expect.stringContaining('the browser ended with code 7')]);
+    expect(await readdir(folder)).not.toContain('house.pdf');
+  });
+
+  it('says before any work how to print where there is no browser', async () => {
+    const house = await file('house.yaml', tightHouse);
+    process.env['CHROMIUM_PATH'] = join(folder, 'no-browser');
+    const { code, out, err } = await run('assess', house, '--pdf', join(folder, 'house.pdf'));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('CHROMIUM_PATH names');
+  });
+
+  it('stops when told to, says how far it is and writes nothing', async () => {
+    const devices = Array.from(
+      { length: 9 },
+      (_, index) => `  fan ${index}: { kind: bath fan, flow: 60 cfm }\n`,
+    );
+    const house = await file(
+      'house.yaml',
+      tightHouse.replace('exhaust:\n', `exhaust:\n${devices.join('')}`),
+    );
+    const { code, out, err } = await runWith(
+      { signal: AbortSignal.abort() },
+      ...['assess', house, '--report', join(folder, 'page.html')],
+    );
+    expect([code, out]).toEqual([130, '']);
+    expect(err).toMatch(/^Stopped: \d+ of \d+ situations were solved\. There is no result/u);
+    expect(await readdir(folder)).toEqual(['house.yaml']);
   });
 });
 

@@ -10,7 +10,7 @@ import { readHouseFile } from './read-house-file.js';
  *
  * @param args - arguments after the command's name
  * @param streams - where results and messages go
- * @returns exit code: 0 done, 1 beyond a limit and asked to fail on it, 2 wrong file or usage, 3 a solve failed
+ * @returns exit code: 0 done, 1 beyond a limit and asked to fail on it, 2 wrong file or usage, 3 a solve failed, 130 stopped by the user
  */
 export async function runCommand(
   args: readonly string[],
@@ -36,11 +36,15 @@ export async function runCommand(
     .option('--units <system>', 'us (cfm, ft, °F) or si (L/s, m, °C)', unitSystem, 'us')
     .option('--limits <set>', 'limit set to judge by')
     .option('--json', 'print the whole result as JSON', false)
-    .option('--out <folder>', 'write the full report into this folder')
+    .option('--report <file>', 'write the report as one page, HTML that needs nothing beside it')
+    .option('--pdf <file>', 'print that page; needs a browser (CHROMIUM_PATH, or one on the PATH)')
+    .option('--csv <folder>', 'write every table into this folder')
+    .option('--out <folder>', 'write the full report as Markdown and JSON into this folder')
+    .option('--sign-off <file>', 'YAML or JSON of the block to sign, for --report and --pdf')
     .option('--fail-on-beyond', 'exit with 1 when a finding is beyond its limit', false)
     .addHelpText(
       'after',
-      '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --units si --out reports\n  evendraft assess my-house.yaml --json > my-house.result.json',
+      '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --report my-house.html --pdf my-house.pdf\n  evendraft assess my-house.yaml --units si --out reports --csv tables\n  evendraft assess my-house.yaml --json > my-house.result.json\n\nExit codes: 0 done, 1 beyond a limit with --fail-on-beyond, 2 wrong file or usage, 3 a solve failed, 130 stopped with Ctrl-C.',
     )
     .action(async (file: string, flags: AssessFlags) => {
       code = await assessCommand(file, flags, streams);

@@ -1,40 +1,105 @@
-import { randomUUID } from 'node:crypto';
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
-import { renderJson, renderMarkdown, type Assessment } from 'evendraft';
+import {
+  renderCsv,
+  renderHtml,
+  renderJson,
+  renderMarkdown,
+  type Assessment,
+  type SignOff,
+} from 'evendraft';
+import { printPdf } from './print-pdf.js';
+import { writeWhole } from './write-whole.js';
+
+/** Where each kind of report goes; what is absent is not written. */
+export interface ReportTargets {
+  /** Folder for the full report as Markdown and as JSON. */
+  readonly out?: string;
+  /** File of the page. */
+  readonly report?: string;
+  /** File of the printed page, and the browser that prints it. */
+  readonly pdf?: { readonly file: string; readonly browser: string };
+  /** Folder for the tables. */
+  readonly csv?: string;
+}
+
+/** What the reports are made from. */
+export interface ReportContent {
+  readonly houseFile: string;
+  readonly system: 'us' | 'si';
+  readonly signOff?: SignOff;
+}
+
+/** One report: what was asked for, where it went, or why it did not. */
+export type WrittenReport =
+  | { readonly flag: string; readonly paths: readonly string[] }
+  | { readonly flag: string; readonly target: string; readonly problem: string };
 
 /**
- * Writes the full report, as Markdown and as JSON, beside each other. Each file appears whole or not at all.
+ * Writes every report that was asked for. Each file appears whole or not at all.
  *
- * The names come from the house file's own name on disk, never from what stands in it.
+ * Names come from the command line, the house file's own name on disk, or this program, never from
+ * what stands in the house file.
  *
  * @param assessment - what to write
- * @param options - folder, the house file's path, unit system
- * @returns paths written
+ * @param targets - what was asked for
+ * @param content - units, block to sign, the house file's path
+ * @returns one entry a report, in the order Markdown and JSON, page, PDF, tables
  */
 export async function writeReports(
   assessment: Assessment,
-  options: { readonly folder: string; readonly houseFile: string; readonly system: 'us' | 'si' },
-): Promise<readonly string[]> {
-  const stem = basename(options.houseFile, extname(options.houseFile));
-  await mkdir(options.folder, { recursive: true });
-  const files = [
-    {
-      path: join(options.folder, `${stem}.md`),
-      text: renderMarkdown(assessment, { system: options.system }),
-    },
-    { path: join(options.folder, `${stem}.json`), text: renderJson(assessment) },
-  ];
-  for (const { path, text } of files) await writeWhole(path, text);
-  return files.map(({ path }) => path);
+  targets: ReportTargets,
+  content: ReportContent,
+): Promise<readonly WrittenReport[]> {
+  const { out, report, pdf, csv } = targets;
+  const { system, signOff, houseFile } = content;
+  const stem = basename(houseFile, extname(houseFile));
+  const page = (): string =>
+    renderHtml(assessment, { system, ...(signOff === undefined ? {} : { signOff }) });
+  const written: WrittenReport[] = [];
+  const write = async (
+    flag: string,
+    target: string | undefined,
+    files: (target: string) => Promise<readonly string[]>,
+  ): Promise<void> => {
+    if (target === undefined) return;
+    try {
+      written.push({ flag, paths: await files(target) });
+    } catch (error) {
+      written.push({ flag, target, problem: whyNot(error) });
+    }
+  };
+  await write('--out', out, (folder) =>
+    writeAll(folder, [
+      { name: `${stem}.md`, text: renderMarkdown(assessment, { system }) },
+      { name: `${stem}.json`, text: renderJson(assessment) },
+    ]),
+  );
+  await write('--report', report, async (file) => {
+    await writeWhole(file, page());
+    return [file];
+  });
+  await write('--pdf', pdf?.file, async (file) => {
+    await writeWhole(file, await printPdf(page(), pdf?.browser ?? ''));
+    return [file];
+  });
+  await write('--csv', csv, (folder) => writeAll(folder, renderCsv(assessment, { system })));
+  return written;
 }
 
-async function writeWhole(path: string, text: string): Promise<void> {
-  const draft = `${path}.${randomUUID()}.part`;
-  try {
-    await writeFile(draft, text);
-    await rename(draft, path);
-  } finally {
-    await rm(draft, { force: true });
+async function writeAll(
+  folder: string,
+  files: readonly { readonly name: string; readonly text: string }[],
+): Promise<readonly string[]> {
+  const paths: string[] = [];
+  for (const { name, text } of files) {
+    const path = join(folder, name);
+    await writeWhole(path, text);
+    paths.push(path);
   }
+  return paths;
+}
+
+function whyNot(error: unknown): string {
+  if (!(error instanceof Error)) return 'unknown reason';
+  return 'code' in error ? String(error.code) : error.message;
 }

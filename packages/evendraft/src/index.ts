@@ -14,11 +14,21 @@ export { readHouse } from '@evendraft/house/read';
 export type { ReadHouseOptions } from '@evendraft/house/read';
 export {
   assessmentJsonSchema,
+  readSignOff,
+  renderCsv,
+  renderHtml,
   renderJson,
   renderMarkdown,
   renderTerminal,
+  signOffIssues,
 } from '@evendraft/report';
-export type { Assessment } from '@evendraft/report';
+export type {
+  Assessment,
+  CsvFile,
+  ReadSignOffResult,
+  ReportExtras,
+  SignOff,
+} from '@evendraft/report';
 export {
   defaultLimitSet,
   limitSetById,

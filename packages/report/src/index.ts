@@ -1,17 +1,54 @@
 /*
- * Studies and findings as terminal text, Markdown and JSON. Formats, never computes.
+ * Studies and findings as a page with drawings, terminal text, Markdown, CSV and JSON. Formats, never computes.
  *
- * Central type: {@link Assessment}. Read next: `assessment.ts`, then `render-terminal.ts`.
+ * Central type: {@link Assessment}. Read next: `assessment.ts`, then `render-html.ts`.
  */
 export { answerSentences } from './answer-sentences.js';
 export type { AnswerOptions } from './answer-sentences.js';
 export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
 export type { Assessment, HouseSummary } from './assessment.js';
+export { drawDeviceShares } from './drawings/device-shares.js';
+export type { DeviceSharesDrawingData } from './drawings/device-shares.js';
+export type { DrawingOptions } from './drawings/drawing-options.js';
+export { drawExceedance } from './drawings/exceedance.js';
+export type { ExceedanceDrawingData } from './drawings/exceedance.js';
+export { drawExhaustCurve } from './drawings/exhaust-curve.js';
+export type { ExhaustCurveDrawingData } from './drawings/exhaust-curve.js';
+export { drawFanAndSystem } from './drawings/fan-and-system.js';
+export type { FanAndSystemDrawingData, FlowPressurePoint } from './drawings/fan-and-system.js';
+export { drawFlueDraft } from './drawings/flue-draft.js';
+export type { DraftPoint, FlueDraftDrawingData } from './drawings/flue-draft.js';
+export { drawHouseSection } from './drawings/house-section.js';
+export type {
+  HouseSectionDrawingData,
+  SectionFlow,
+  SectionState,
+  SectionZone,
+} from './drawings/house-section-data.js';
+export { drawMakeUpOptions } from './drawings/make-up-options.js';
+export type { MakeUpOptionsDrawingData } from './drawings/make-up-options.js';
+export { drawPressureLadder } from './drawings/pressure-ladder.js';
+export type { PressureLadderDrawingData } from './drawings/pressure-ladder.js';
+export { drawStateStrip } from './drawings/state-strip.js';
+export type { StateStripDrawingData } from './drawings/state-strip.js';
+export { drawWindRose } from './drawings/wind-rose.js';
+export type { WindRoseDrawingData } from './drawings/wind-rose.js';
+export { readSignOff } from './read-sign-off.js';
+export type { ReadSignOffResult } from './read-sign-off.js';
+export { renderCsv } from './render-csv.js';
+export type { CsvFile, CsvOptions } from './render-csv.js';
+export { renderHtml } from './render-html.js';
+export type { HtmlOptions } from './render-html.js';
 export { renderJson } from './render-json.js';
 export { renderMarkdown } from './render-markdown.js';
 export type { MarkdownOptions } from './render-markdown.js';
 export { renderTerminal } from './render-terminal.js';
 export type { TerminalOptions } from './render-terminal.js';
+export type { CodeScreenRow, LeakRow, ReportExtras, ReportNote } from './report-extras.js';
 export { ReportError } from './report-error.js';
 export type { ReportErrorCode } from './report-error.js';
+export { signOffIssues } from './sign-off-issues.js';
+export type { SignOffIssueCode } from './sign-off-issues.js';
+export { signOffSchema } from './sign-off-schema.js';
+export type { SignOff, SignOffPerson } from './sign-off.js';

@@ -2,10 +2,12 @@ import {
   airAsFlueGas,
   flueConstructions,
   flueInSteadyState,
+  mixFlueGases,
   standardPressure,
   type AirState,
   type FluePiece,
   type FlueState,
+  type GasStream,
 } from '@evendraft/airflow';
 import type { CompiledHouse, HouseWeather } from '../compiled-house.js';
 import type { FlueSection, FlueStage } from '../flue.js';
@@ -45,7 +47,7 @@ export function flueAir(
   if (Object.keys(firing).length === 0) return { upwardDensityKgPerM3, junctionAir };
 
   const all = fluedAppliances(compiled.house);
-  const gases = new Map<string, FlueGasFlow>();
+  const gases = new Map<string, GasStream>();
   for (const appliance of all) {
     const { id, flue, zone } = appliance;
     const stage = flue.stages.find(({ name }) => name === firing[id]);
@@ -70,13 +72,8 @@ export function flueAir(
   return { upwardDensityKgPerM3, junctionAir };
 }
 
-/** Gas that enters a flue: its flow, zero where the whole column has its temperature. */
-interface FlueGasFlow {
-  readonly massFlowKgPerS: number;
-  readonly temperatureC: number;
-}
-
-function gasAtCollar(stage: FlueStage, roomC: number): FlueGasFlow {
+/** Gas that enters a flue of a stage; without flow the whole column has its temperature. */
+function gasAtCollar(stage: FlueStage, roomC: number): GasStream {
   const { gas, gasShare, ventFlowKgPerS } = stage;
   const gasC =
     gas === undefined ? roomC : 'temperatureC' in gas ? gas.temperatureC : roomC + gas.aboveRoomK;
@@ -84,15 +81,9 @@ function gasAtCollar(stage: FlueStage, roomC: number): FlueGasFlow {
   return { massFlowKgPerS: ventFlowKgPerS, temperatureC: roomC + diluted * (gasC - roomC) };
 }
 
-/** Flows of several appliances as one; what only stands warm counts where nothing flows. */
-function mix(gases: readonly FlueGasFlow[]): FlueGasFlow | undefined {
-  const [first] = gases;
-  if (first === undefined) return undefined;
-  const massFlowKgPerS = gases.reduce((sum, gas) => sum + gas.massFlowKgPerS, 0);
-  if (massFlowKgPerS === 0) return first;
-  const temperatureC =
-    gases.reduce((sum, gas) => sum + gas.massFlowKgPerS * gas.temperatureC, 0) / massFlowKgPerS;
-  return { massFlowKgPerS, temperatureC };
+/** Gas of several appliances as one; what only stands warm counts where nothing flows. */
+function mix(gases: readonly GasStream[]): GasStream | undefined {
+  return mixFlueGases(gases) ?? gases[0];
 }
 
 interface Column {
@@ -107,7 +98,7 @@ function columnOf(
     readonly weather: HouseWeather;
     readonly appliance: FluedAppliance;
     readonly sections: readonly FlueSection[];
-    readonly gas: FlueGasFlow;
+    readonly gas: GasStream;
   },
 ): Column {
   const { weather, appliance, sections, gas } = of;

@@ -3,8 +3,10 @@ import {
   hearthFlow,
   hearthStages,
   productsOfCombustion,
+  typicalFlueGases,
   type FuelName,
   type HearthKind,
+  type TypicalFlueGas,
 } from '@evendraft/airflow';
 import type { FlueStage } from '../flue.js';
 import type { Appliance } from '../house.js';
@@ -23,17 +25,6 @@ const assumedInputW: Readonly<Record<Appliance['kind'], number>> = {
   'room heater': 10_000,
   'decorative gas appliance': 10_000,
 };
-
-/**
- * Gas at the collar of a firing appliance, before a draft hood dilutes it, and behind the hood.
- * Source: ASHRAE Handbook HVAC Systems and Equipment, chapter 35: gas without a hood 8 % CO2 and a rise of 400 °F,
- * behind a hood 5.3 %; oil 9 % and 500 °F (from memory).
- */
-const firing = {
-  gas: { carbonDioxideFraction: 0.08, riseK: 400 / 1.8 },
-  oil: { carbonDioxideFraction: 0.09, riseK: 500 / 1.8 },
-  behindHood: { carbonDioxideFraction: 0.053 },
-} as const;
 
 /** How much warmer than its room a flue stands that has just fired or has a pilot [K]. */
 const standingWarmK = 20;
@@ -89,28 +80,41 @@ function firingStage(
   of: Pick<Appliance, 'fuel'> & { readonly inputW: number },
 ): FlueStage {
   const oil = of.fuel === 'oil';
-  const { carbonDioxideFraction, riseK } = oil ? firing.oil : firing.gas;
+  const gas = typicalFlueGases[oil ? 'oil' : 'gas, before the draft hood'];
+  const behind = typicalFlueGases['gas, behind the draft hood'];
   const fuel = fuels[fuelName(of.fuel)];
-  const perJoule = (fraction: number): number =>
-    productsOfCombustion({ fuel, carbonDioxideFraction: fraction }).flueGasKgPerJ;
-  const gasFlowKgPerS = perJoule(carbonDioxideFraction) * of.inputW;
-  const ventFlowKgPerS = hasDraftHood
-    ? perJoule(firing.behindHood.carbonDioxideFraction) * of.inputW
-    : gasFlowKgPerS;
-  reading.assumptions.push({
-    origin: originOf(path),
-    what: 'gas of the firing appliance',
-    value: `${oil ? 9 : 8} % CO2, ${Math.round(riseK)} K above its room${hasDraftHood ? '; 5.3 % CO2 behind its draft hood' : ''}`,
-    source: {
-      document:
-        'ASHRAE Handbook HVAC Systems and Equipment, chapter 35, typical vent conditions; as much air is taken from the room as gas leaves',
-      status: 'memory',
+  const perJoule = ({ carbonDioxideFraction }: TypicalFlueGas): number =>
+    productsOfCombustion({ fuel, carbonDioxideFraction }).flueGasKgPerJ;
+  const gasFlowKgPerS = perJoule(gas) * of.inputW;
+  const ventFlowKgPerS = hasDraftHood ? perJoule(behind) * of.inputW : gasFlowKgPerS;
+  const words = (each: TypicalFlueGas): string =>
+    `${Number((100 * each.carbonDioxideFraction).toFixed(1))} % CO2`;
+  reading.assumptions.push(
+    {
+      origin: originOf(path),
+      what: 'gas of the firing appliance',
+      value: `${words(gas)}, ${Math.round(gas.temperatureRiseK)} K above its room`,
+      source: sourceOf(gas),
     },
-  });
+    {
+      origin: originOf(path),
+      what: 'air that the burner takes from its room',
+      value: 'as much as gas leaves it',
+      source: ourChoice('the fuel adds some 5 % of the air'),
+    },
+  );
+  if (hasDraftHood) {
+    reading.assumptions.push({
+      origin: originOf(path),
+      what: 'gas behind its draft hood, for the cooling of the flue',
+      value: words(behind),
+      source: sourceOf(behind),
+    });
+  }
   return {
     name: 'firing',
     gasFlowKgPerS,
-    gas: { aboveRoomK: riseK },
+    gas: { aboveRoomK: gas.temperatureRiseK },
     ventFlowKgPerS,
     gasShare: gasFlowKgPerS / ventFlowKgPerS,
   };

@@ -97,6 +97,14 @@ export const worstCaseSchema = z.strictObject({
     airtightnessCases: count,
     solves: count,
   }),
+  coverage: z.exactOptional(
+    z.strictObject({
+      situations: count,
+      ordered: z.array(text),
+      notOrdered: z.array(text),
+      proved: z.boolean(),
+    }),
+  ),
   proof: z.strictObject({
     largestRelativeResidual: z.number().meta({ unit: '-' }),
     largestEnclosureRadiusPa: pressurePa.nullable(),

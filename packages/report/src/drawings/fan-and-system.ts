@@ -1,0 +1,106 @@
+import { markup } from '../internal/markup.js';
+import { inColumnUnit, unitWords } from '../tables/report-table.js';
+import type { DrawingOptions } from './drawing-options.js';
+import { curveKey, numberedPoint, strokeOf } from './exhaust-curve.js';
+import { chartFrame, tickWords } from './parts/chart-frame.js';
+import { fitText } from './parts/fit-text.js';
+import { label, polyline, textSize } from './parts/marks.js';
+import { svgDrawing } from './parts/svg-drawing.js';
+
+/** A point of a curve: flow through a fan or a duct, and the pressure that goes with it. */
+export interface FlowPressurePoint {
+  readonly flowM3PerS: number;
+  /** Rise over the fan, or drop over what it works against [Pa]. */
+  readonly pressurePa: number;
+}
+
+/**
+ * One fan against its duct and the house. Wanted of a study, for one speed of one device: its curve,
+ * the drop over its duct alone, the same with the house's suction on top, and the flow delivered.
+ */
+export interface FanAndSystemDrawingData {
+  readonly device: string;
+  readonly speed: string;
+  readonly fanCurve: readonly FlowPressurePoint[];
+  /** Duct, damper and cap alone. */
+  readonly system: readonly FlowPressurePoint[];
+  /** The same with the house's suction added, as it is in the worst state. */
+  readonly systemWithHouse: readonly FlowPressurePoint[];
+  /** How far below outdoors the zone stands there, as a size [Pa]. */
+  readonly houseSuctionPa: number;
+  /** Where the fan works with the house at outdoor pressure. */
+  readonly withoutSuction: FlowPressurePoint;
+  /** Where it works in the worst state. */
+  readonly delivered: FlowPressurePoint;
+}
+
+const chartHeight = 260;
+const rowHeight = 21;
+
+/**
+ * Fan curve and system curve, without and with the suction of the house; the delivered flow is marked.
+ *
+ * @param data - curves and points
+ * @param options - width, units, id
+ * @returns an SVG element
+ */
+export function drawFanAndSystem(data: FanAndSystemDrawingData, options: DrawingOptions): string {
+  const { width, id, system } = options;
+  const flow = (si: number): number => inColumnUnit(si, 'volumeFlow', system);
+  const curves = [data.fanCurve, data.system, data.systemWithHouse];
+  const all = [...curves.flat(), data.withoutSuction, data.delivered];
+  const unit = unitWords('volumeFlow', system);
+  // Beyond the fan's shut-off nothing can work; the duct's own curve may rise far above it.
+  const highest = 1.15 * Math.max(1, ...data.fanCurve.map(({ pressurePa }) => pressurePa));
+  const frame = chartFrame(
+    { x: 0, y: 0, width, height: chartHeight },
+    {
+      x: {
+        title: `Flow, ${unit}`,
+        domain: [0, Math.max(1, ...all.map((each) => flow(each.flowM3PerS)))],
+      },
+      y: { title: 'Pa, rise over the fan', domain: [0, highest] },
+    },
+  );
+  const { area } = frame;
+  const at = (point: FlowPressurePoint): [number, number] => [
+    frame.x(flow(point.flowM3PerS)),
+    frame.y(point.pressurePa),
+  ];
+  const words = (point: FlowPressurePoint): string =>
+    `${flow(point.flowM3PerS).toFixed(0)} ${unit}`;
+  const legend = [
+    { key: curveKey(0), text: `fan, ${data.speed}` },
+    { key: curveKey(1), text: 'duct alone' },
+    {
+      key: curveKey(2),
+      text: `duct and house suction of ${tickWords(Number(data.houseSuctionPa.toFixed(1)))} Pa`,
+    },
+    {
+      key: (y: number) => numberedPoint([15, y - 4], 1),
+      text: `${words(data.withoutSuction)} with the house at outdoor pressure`,
+    },
+    {
+      key: (y: number) => numberedPoint([15, y - 4], 2),
+      text: `${words(data.delivered)} delivered in the worst state`,
+    },
+  ];
+  return svgDrawing({
+    id,
+    width,
+    height: chartHeight + 12 + legend.length * rowHeight,
+    title: `Fan and system of ${data.device}`,
+    description: `${legend.map(({ text }) => text).join('; ')}.`,
+    body: [
+      markup`<clipPath id="${id}-area"><rect x="${area.x}" y="${area.y}" width="${area.width}" height="${area.height}"/></clipPath>`,
+      frame.drawn,
+      markup`<g clip-path="url(#${id}-area)">${curves.map((curve, index) => polyline(curve.map(at), strokeOf(index)))}</g>`,
+      numberedPoint(at(data.withoutSuction), 1),
+      numberedPoint(at(data.delivered), 2),
+      ...legend.map(({ key, text }, index) => {
+        const y = chartHeight + 16 + index * rowHeight;
+        return markup`${key(y)}${label(fitText(text, width - 44, textSize), { x: 38, y })}`;
+      }),
+    ],
+  });
+}

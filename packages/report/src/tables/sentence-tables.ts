@@ -1,0 +1,36 @@
+import type { Assessment } from '../assessment.js';
+import { proofSentences } from '../internal/proof-sentences.js';
+import type { ReportTable } from './report-table.js';
+
+/**
+ * What the report says in sentences, as tables of one column for CSV: cautions, what is not
+ * modelled, the proof, and what is needed to reproduce the result.
+ *
+ * @param assessment - what was found
+ * @returns four tables
+ */
+export function sentenceTables(assessment: Assessment): readonly ReportTable[] {
+  const sentences = (id: string, caption: string, texts: readonly string[]): ReportTable => ({
+    id,
+    caption,
+    columns: [{ header: caption }],
+    rows: texts.map((text) => [text]),
+  });
+  return [
+    sentences('cautions', 'Cautions', assessment.cautions),
+    sentences('not-modelled', 'Not modelled', assessment.notModelled),
+    sentences('proof', 'Proof of the solve', proofSentences(assessment.worstCase)),
+    {
+      id: 'origin',
+      caption: 'To reproduce this report',
+      columns: [{ header: 'What' }, { header: 'Value' }],
+      rows: [
+        ['house', assessment.house.name],
+        ['library version', assessment.libraryVersion],
+        ['schema', `${assessment.schema} ${assessment.schemaVersion}`],
+        ['digest of the house file', assessment.house.digest],
+        ['limit set', `${assessment.limitSet.id}, edition ${assessment.limitSet.edition}`],
+      ],
+    },
+  ];
+}
