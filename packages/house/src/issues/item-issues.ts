@@ -35,6 +35,7 @@ export type ItemIssueCode =
   | 'device.rating-above-shut-off'
   | 'device.curve-too-short'
   | 'device.curve-rising'
+  | 'device.curve-flat'
   | 'device.curve-envelope'
   | 'device.curve-without-flow'
   | 'device.constant-flow-without-range'
@@ -261,6 +262,11 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     message: () => 'the fan curve rises: more flow at more pressure',
     hint: () => 'Leave out the stall, or write "stall: envelope" beside the curve.',
     remedy: 'Leave out the stalled part of the curve, or check the order of flow and pressure.',
+  },
+  'device.curve-flat': {
+    message: ({ risePa }) => `the fan curve does not fall: two points have ${pascals(risePa)}`,
+    hint: () => 'Write points whose pressure falls as the flow grows.',
+    remedy: 'Give each point of the curve its own pressure, falling as the flow grows.',
   },
   'device.curve-envelope': {
     severity: 'warning',
