@@ -171,11 +171,9 @@ function linkScale(
     case 'leak':
       return of.leakScale;
     case 'opening':
-      return 1;
-    case 'door': {
-      const standing = of.state.doors[role.id] ?? baselinePosition(of.house, role.id);
-      return standing === role.position ? 1 : 0;
-    }
+      return stands(of.house, role.id, of.state) === 'open' ? 1 : 0;
+    case 'door':
+      return stands(of.house, role.id, of.state) === role.position ? 1 : 0;
     case 'device':
       return running.get(role.id) === role.speed ? 1 : 0;
     case 'device off':
@@ -192,8 +190,10 @@ function linkScale(
   }
 }
 
-function baselinePosition(house: House, door: string): 'open' | 'shut' {
-  return house.doors.find((d) => d.id === door)?.baselinePosition ?? 'open';
+/** How a door or an opening stands; what cannot be shut stands open. */
+function stands(house: House, id: string, { doors }: OperatingState): 'open' | 'shut' {
+  const door = [...house.doors, ...house.openings].find((each) => each.id === id);
+  return doors[id] ?? door?.baselinePosition ?? 'open';
 }
 
 /** What only a house that was put together by hand can lack. */

@@ -5,13 +5,18 @@ import {
   type IssueCatalogueEntry,
 } from '@evendraft/text';
 import { itemIssues, type ItemIssueCode } from './issues/item-issues.js';
+import { pathIssues, type PathIssueCode } from './issues/path-issues.js';
 import { valueIssues, type ValueIssueCode } from './issues/value-issues.js';
 import type { IssueWords } from './issues/words.js';
 
 /** Every code that a house's data can raise; those of the text itself are `TextIssueCode`. */
-export type HouseIssueCode = ValueIssueCode | ItemIssueCode;
+export type HouseIssueCode = ValueIssueCode | ItemIssueCode | PathIssueCode;
 
-const words: Readonly<Record<HouseIssueCode, IssueWords>> = { ...valueIssues, ...itemIssues };
+const words: Readonly<Record<HouseIssueCode, IssueWords>> = {
+  ...valueIssues,
+  ...itemIssues,
+  ...pathIssues,
+};
 
 /** Every issue that reading a house can raise, those of its text included, in words, with hint and remedy. */
 export const houseIssues: IssueCatalogue = defineIssues([

@@ -141,6 +141,12 @@ export interface Opening {
   readonly heightM: number;
   /** Its law; flow is positive from the zone outwards. */
   readonly law: FlowLawDescription;
+  /** Positions that the study goes through, where it can be shut: a window. Without it always open. */
+  readonly positions?: readonly ('open' | 'shut')[];
+  /** Position in the baseline; shut when absent. */
+  readonly baselinePosition?: 'open' | 'shut';
+  /** Height that air gains on the way in through its law: a duct that rises [m]. */
+  readonly riseM?: number;
   /** What stands in series with it, on the way in: a duct before a flap. */
   readonly parts?: readonly PathPart[];
   readonly duringTest: TestPreparation;
@@ -183,8 +189,12 @@ export const deviceKinds = [
   'condensing dryer',
   'bath fan',
   'central vacuum',
+  'attic fan',
+  'summer cooling fan',
+  'subslab fan',
   'exhaust fan',
   'supply fan',
+  'evaporative cooler',
 ] as const;
 
 /** One speed of a device. */
@@ -251,6 +261,10 @@ export interface MakeUpOpening {
   readonly parts?: readonly PathPart[];
   readonly duringTest: TestPreparation;
   readonly interlock: Interlock;
+  /** Hood beside whose exhaust its air comes out of a plenum. */
+  readonly throughHood?: string;
+  /** Area through which its air enters the room, for the face velocity [m2]. */
+  readonly faceAreaM2?: number;
 }
 
 /** A balanced ventilator: supply and exhaust held constant by its own control. */

@@ -2,7 +2,8 @@ import type { Device, House } from './house.js';
 import type { OperatingState } from './operating-state.js';
 
 /**
- * How many operating states a house has: every speed of every device that people switch, times every door position.
+ * How many operating states a house has: every speed of every device that people switch, times every position of
+ * doors and windows.
  *
  * @param house - the house
  * @returns the count, without listing them [-]
@@ -58,7 +59,10 @@ function speedChoices(device: Device): readonly string[] {
 }
 
 function doorChoices(house: House): readonly Choice<'open' | 'shut'>[] {
-  return house.doors.map((door) => [door.id, door.positions]);
+  const windows = house.openings.flatMap(({ id, positions }): Choice<'open' | 'shut'>[] =>
+    positions === undefined ? [] : [[id, positions]],
+  );
+  return [...house.doors.map((door) => [door.id, door.positions] as const), ...windows];
 }
 
 function combinations<Option extends string>(

@@ -3,6 +3,7 @@ import { checkCompiled } from './checks/check-compiled.js';
 import { checkConnections } from './checks/check-connections.js';
 import { checkInterlocks } from './checks/check-interlocks.js';
 import { checkMagnitudes } from './checks/check-magnitudes.js';
+import { checkPlenums } from './checks/check-plenums.js';
 import { houseFile } from './file/house-file.js';
 import { unknownKey } from './file/schema/part.js';
 import { shapeOf, shapeWords } from './file/schema/shape-of.js';
@@ -143,6 +144,7 @@ function readHouseParts(
   const appliances = readAppliances(reading, items.appliances, around);
   const weathers = readWeathers(reading, root, basics);
   checkInterlocks(reading, { devices, makeUpOpenings, ventilators });
+  checkPlenums(reading, devices, makeUpOpenings);
 
   const { name, floorAreaM2 } = basics;
   if (

@@ -18,7 +18,10 @@ export function stateLabel(house: House, state: OperatingState): string {
   });
   const ventilators = house.ventilators.filter((v) => state.running[v.id] !== undefined);
   const running = [...devices, ...ventilators.map((v) => v.id)];
-  const doors = house.doors.map((d) => `${d.id} ${state.doors[d.id] ?? d.baselinePosition}`);
+  const windows = house.openings.filter(({ positions }) => positions !== undefined);
+  const doors = [...house.doors, ...windows].map(
+    ({ id, baselinePosition = 'shut' }) => `${id} ${state.doors[id] ?? baselinePosition}`,
+  );
   const what = running.length === 0 ? 'everything off' : running.join(' + ');
   return doors.length === 0 ? what : `${what}; ${doors.join(', ')}`;
 }

@@ -30,6 +30,7 @@ export type {
   NetworkDescription,
   ZoneDescription,
 } from './network-description.js';
+export { neutralLevelOf, type NeutralLevelPlace } from './neutral-level-of.js';
 export type { NetworkIssue, NetworkIssueCode } from './network-issue.js';
 export { linkReading, pressureAt, type LinkReading, type PressurePlace } from './readings.js';
 export type { NodeAir, Scenario, ScenarioBatch } from './scenario.js';

@@ -1,6 +1,8 @@
 import type { Appliance } from '@evendraft/house';
 import { fit, type Fit, type MissingFact } from './internal/fit.js';
-import type { AppliesTo, Exclusion, Limit, LimitSet } from './limit-set.js';
+import { partnersOnVent } from './internal/partners-on-vent.js';
+import type { AppliesTo } from './applies-to.js';
+import type { Exclusion, Limit, LimitSet } from './limit-set.js';
 
 export type { MissingFact } from './internal/fit.js';
 
@@ -83,15 +85,6 @@ function isBetter(row: Row, best: Row | undefined): boolean {
 
 function saysTheSame(one: Limit, other: Limit): boolean {
   return one.limitPa === other.limitPa && one.quantity === other.quantity;
-}
-
-/** A house may state a shared vent on one side only. */
-function partnersOnVent(appliance: Appliance, all: readonly Appliance[]): readonly Appliance[] {
-  return all.filter(
-    (other) =>
-      other.id !== appliance.id &&
-      (appliance.sharesVentWith.includes(other.id) || other.sharesVentWith.includes(appliance.id)),
-  );
 }
 
 /** Of several descriptions the best: one that fits before one that may, then the one with most facts. */

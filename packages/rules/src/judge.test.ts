@@ -101,7 +101,7 @@ describe('what is not judged', () => {
     const finding = first({ changePa: -20 }, { house: house({ appliances: [hearth] }) });
     expect(finding.verdict).toBe('not judged');
     expect(finding.reason).toBe(
-      'The set "vent-type-table" has no limit for a fireplace, open hearth. These sets have one: chimney-height-table, germany-4-pa.',
+      'The set "vent-type-table" has no limit for a fireplace, open hearth. These sets have one: chimney-height-table, germany-4-pa, canada-f326-1991.',
     );
   });
 

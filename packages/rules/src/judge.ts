@@ -1,17 +1,19 @@
 import type { Appliance, House } from '@evendraft/house';
-import type { WorstCaseStudy, WorstPressure } from '@evendraft/studies';
+import type { WorstPressure } from '@evendraft/studies';
 import { chooseLimit } from './choose-limit.js';
 import type { Finding, Verdict } from './finding.js';
 import { missingNotes, studyNotes } from './internal/finding-notes.js';
 import { reasonWithoutRow, reasonWithoutVent } from './internal/reason-not-judged.js';
 import { suggestCures } from './internal/suggest-cures.js';
+import type { JudgedStudy } from './judged-study.js';
 import type { Limit, LimitSet } from './limit-set.js';
 import { nearBand } from './near-band.js';
 
 /** What is held against what. */
 export interface JudgeInput {
   readonly house: House;
-  readonly worstCase: WorstCaseStudy;
+  /** The true worst case, or a programme’s own test from `programmeTest`. */
+  readonly worstCase: JudgedStudy;
   readonly limitSet: LimitSet;
   /** Uncertainty of the result or accuracy of the gauge, where the caller knows one [Pa]. */
   readonly statedUncertaintyPa?: number;

@@ -20,6 +20,9 @@ export type LimitSetIssueCode =
   | 'limits.duplicate-id'
   | 'limits.height-range'
   | 'limits.alone-and-shared'
+  | 'limits.order'
+  | 'limits.too-large'
+  | 'limits.unknown-configuration'
   | 'limits.unknown-set';
 
 const words: Readonly<Record<LimitSetIssueCode, Omit<IssueCatalogueEntry, 'code' | 'severity'>>> = {
@@ -79,6 +82,20 @@ const words: Readonly<Record<LimitSetIssueCode, Omit<IssueCatalogueEntry, 'code'
   'limits.alone-and-shared': {
     message: () => 'no appliance is alone on its vent and shares it',
     remedy: 'Remove `alone` or `sharesVentWith`, or make two descriptions of them.',
+  },
+  'limits.order': {
+    message: ({ found, before }) =>
+      `found ${text(found)} after ${text(before)}, expected numbers that rise`,
+    remedy: 'Write corners by rising temperature and levels by rising concentration.',
+  },
+  'limits.too-large': {
+    message: ({ found, highest }) => `found ${text(found)}, expected ${text(highest)} or less`,
+    remedy: 'Check the unit: flows are in m³/s, times in s, carbon monoxide in ppm.',
+  },
+  'limits.unknown-configuration': {
+    message: ({ found, allowed, suggestion }) =>
+      `there is no test configuration "${text(found)}" in this set; there are ${text(allowed)}${perhaps(suggestion)}`,
+    remedy: 'Name a configuration of the list `testConfigurations`, or remove the key.',
   },
   'limits.unknown-set': {
     message: ({ found, allowed, suggestion }) =>

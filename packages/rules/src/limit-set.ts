@@ -1,41 +1,16 @@
-import type { Appliance, ApplianceKind, Source, VentType } from '@evendraft/house';
+import type { Source } from '@evendraft/house';
+import type { AppliesTo } from './applies-to.js';
 import type { LimitedQuantity } from './finding.js';
-
-/** Vents that suction can upset; what burns nothing or vents into the room is never held against a limit. */
-export type LimitedVent = Exclude<VentType, 'unvented' | 'electric'>;
-
-/** Fuels a limit may ask for; an appliance whose fuel is not stated may be any of them. */
-export type LimitedFuel = Exclude<Appliance['fuel'], 'not stated'>;
-
-/** What must hold of at least one other appliance on the same vent. Every fact given must hold. */
-export interface VentPartner {
-  readonly kinds?: readonly ApplianceKind[];
-  readonly vents?: readonly LimitedVent[];
-  readonly ventDamper?: boolean;
-}
-
-/** What must hold of the chimney. Every fact given must hold; a fact the house lacks is unknown, not false. */
-export interface ChimneyFacts {
-  /** Lowest height that belongs to the row [m]. */
-  readonly fromHeightM?: number;
-  /** First height that no longer belongs to the row [m]. */
-  readonly belowHeightM?: number;
-  /** True where it stands outside the heated house. */
-  readonly exterior?: boolean;
-}
-
-/** One description of the appliances that a limit is for. Every fact given must hold. */
-export interface AppliesTo {
-  readonly kinds?: readonly ApplianceKind[];
-  readonly vents?: readonly LimitedVent[];
-  readonly fuels?: readonly LimitedFuel[];
-  /** Present where the appliance must have its vent to itself. */
-  readonly alone?: true;
-  /** Present where another appliance must be on the same vent. */
-  readonly sharesVentWith?: VentPartner;
-  readonly ventDamper?: boolean;
-  readonly chimney?: ChimneyFacts;
-}
+import type {
+  AmbientCoLevel,
+  DraftLimit,
+  ExtractLimit,
+  FlueCoLimit,
+  HouseLimit,
+  SpillageTimeLimit,
+} from './further-limits.js';
+import type { RuleRegion } from './rule-finding.js';
+import type { TestConfiguration } from './test-configuration.js';
 
 /** One row of a programme's table. */
 export interface Limit {
@@ -63,7 +38,7 @@ export interface Exclusion {
   readonly source: Source;
 }
 
-/** The depressurization limits of one programme, as plain data; a user's own set is a file of this shape. */
+/** The limits of one programme, as plain data; a user's own set is a file of this shape. */
 export interface LimitSet {
   /** Version of this shape. */
   readonly evendraftLimits: 1;
@@ -75,12 +50,24 @@ export interface LimitSet {
   /** The document the values come from, by its own title. */
   readonly document: string;
   readonly editionOfDocument: string;
+  /** Where the programme is at home; everywhere when absent. */
+  readonly region?: RuleRegion;
   /** What the set says, in a sentence or two. */
   readonly summary: string;
   /** What a reader must know before relying on it, e.g. that a later edition dropped such limits. */
   readonly note: string;
   /** The programme's own test: devices and speeds, doors, what fires, what is subtracted. */
   readonly testSetUp: string;
+  /** The same test as states of the house that can be run. */
+  readonly testConfigurations?: readonly TestConfiguration[];
+  /** Limits of depressurization by appliance; empty where the programme has none. */
   readonly limits: readonly Limit[];
   readonly exclusions: readonly Exclusion[];
+  readonly houseLimits?: readonly HouseLimit[];
+  readonly extractLimits?: readonly ExtractLimit[];
+  readonly draftLimits?: readonly DraftLimit[];
+  readonly spillageTimes?: readonly SpillageTimeLimit[];
+  /** By rising concentration. */
+  readonly ambientCo?: readonly AmbientCoLevel[];
+  readonly flueCo?: readonly FlueCoLimit[];
 }

@@ -1,9 +1,15 @@
 import type { LimitSet } from './limit-set.js';
 import { canada5Pa } from './limit-sets/canada-5-pa.js';
 import { chimneyHeightTable } from './limit-sets/chimney-height-table.js';
+import { canadaF3261991 } from './limit-sets/canada-f326-1991.js';
+import { canadaVentingScreen } from './limit-sets/canada-venting-screen.js';
+import { fuelGasCode2012 } from './limit-sets/fuel-gas-code-2012.js';
 import { germany4Pa } from './limit-sets/germany-4-pa.js';
 import { modelCode2015 } from './limit-sets/model-code-2015.js';
+import { oilHeatManual } from './limit-sets/oil-heat-manual.js';
 import { raterGuideline2010 } from './limit-sets/rater-guideline-2010.js';
+import { spillageAndCo2015 } from './limit-sets/spillage-and-co-2015.js';
+import { unitedKingdomExtract } from './limit-sets/united-kingdom-extract.js';
 import { ventTypeTable } from './limit-sets/vent-type-table.js';
 
 /** The limit sets that come with the library, the default first. */
@@ -14,6 +20,12 @@ export const limitSets: readonly LimitSet[] = [
   raterGuideline2010,
   canada5Pa,
   germany4Pa,
+  spillageAndCo2015,
+  fuelGasCode2012,
+  canadaF3261991,
+  canadaVentingScreen,
+  oilHeatManual,
+  unitedKingdomExtract,
 ];
 
 /**

@@ -5,6 +5,19 @@ import { RulesArgumentError } from './rules-argument-error.js';
 /** The least half-width of the band called near [Pa]. Source: our choice, about what a good gauge resolves. */
 export const leastNearBandPa = 1;
 
+/** Half-width of the band called near, as a share of a code rule's limit [-]. Source: our choice. */
+export const ruleNearShare = 0.05;
+
+/** What code rules assume beside the house's own assumptions. */
+export const ruleAssumptions: readonly Assumption[] = [
+  {
+    origin: 'rules',
+    what: 'half-width of the band called near the limit of a code rule, as a share of the limit',
+    value: { si: ruleNearShare, dimension: 'ratio' },
+    source: { document: 'this project', status: 'our choice' },
+  },
+];
+
 /** What judging itself assumes, to be listed beside the house's own assumptions. */
 export const judgingAssumptions: readonly Assumption[] = [
   {

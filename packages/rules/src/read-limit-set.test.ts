@@ -31,6 +31,43 @@ function own(row: Readonly<Record<string, unknown>> = {}): Record<string, unknow
   };
 }
 
+const letter = { document: 'Letter of the building office', status: 'found' };
+const level = (id: string, fromPpm: number) => ({
+  id,
+  fromPpm,
+  action: 'Ventilate.',
+  leave: false,
+  source: letter,
+});
+const houseLimit = {
+  id: 'house',
+  condition: 'Any house',
+  limitPa: -10,
+  quantity: 'change from baseline',
+  source: letter,
+};
+const spillageTime = { id: 'five', condition: 'Five', vent: 'cold', limitS: 300, source: letter };
+const configuration = {
+  id: 'two',
+  words: 'Two fans.',
+  exhaust: 'two largest',
+  doors: 'as found',
+  hearthDamper: 'not stated',
+  airHandler: 'off',
+  firing: 'nothing',
+  baseline: 'nothing is subtracted',
+  source: letter,
+};
+const corner = (outdoorTemperatureC: number) => ({ outdoorTemperatureC, draftPa: -2 });
+const draftLimit = {
+  id: 'draft',
+  condition: 'Draft',
+  applies: [{ vents: ['natural draft'] }],
+  place: 'at the hood',
+  corners: [corner(0), corner(10)],
+  source: letter,
+};
+
 /** The issues as a person reads them. */
 function told(value: unknown): readonly string[] {
   const result = readLimitSet(value);
@@ -43,6 +80,19 @@ describe('a limit set that is read', () => {
       ok: true,
       limitSet: { ...own(), note: '', exclusions: [] },
     });
+  });
+
+  it('may have only times of spillage, and a test of its own', () => {
+    const { ok } = readLimitSet({
+      ...own(),
+      limits: [],
+      testConfigurations: [configuration],
+      houseLimits: [{ ...houseLimit, configuration: 'two' }],
+      draftLimits: [draftLimit],
+      spillageTimes: [spillageTime],
+      ambientCo: [level('low', 9), level('high', 70)],
+    });
+    expect(ok).toBe(true);
   });
 
   it('may be any of our own, from JSON', () => {
@@ -77,7 +127,37 @@ describe('a limit set that is wrong', () => {
     [
       'has a mistyped key',
       { ...own(), sumary: 'x' },
-      'sumary: the key "sumary" is not known here; known are evendraftLimits, id, name, edition, document, editionOfDocument, summary, note, testSetUp, limits, exclusions; perhaps "summary".',
+      'sumary: the key "sumary" is not known here; known are evendraftLimits, id, name, edition, document, editionOfDocument, region, summary, note, testSetUp, limits, exclusions, testConfigurations, houseLimits, extractLimits, draftLimits, spillageTimes, ambientCo, flueCo; perhaps "summary".',
+    ],
+    [
+      'has a level of carbon monoxide below the one before',
+      { ...own(), ambientCo: [level('high', 70), level('low', 9)] },
+      'ambientCo[1].fromPpm: found 9 after 70, expected numbers that rise.',
+    ],
+    [
+      'has a house limit for a test that it does not describe',
+      { ...own(), houseLimits: [{ ...houseLimit, configuration: 'all-fans' }] },
+      'houseLimits[0].configuration: there is no test configuration "all-fans" in this set; there are none.',
+    ],
+    [
+      'has a time of spillage in milliseconds',
+      { ...own(), spillageTimes: [{ ...spillageTime, limitS: 120000 }] },
+      'spillageTimes[0].limitS: found 120000, expected 3600 or less.',
+    ],
+    [
+      'has a test with exhaust that no word is for',
+      { ...own(), testConfigurations: [{ ...configuration, exhaust: 'two biggest' }] },
+      'testConfigurations[0].exhaust: found "two biggest", expected one of none, all, two largest, largest, dryers and larger, continuous only; perhaps "two largest".',
+    ],
+    [
+      'has two rows of one id in another list',
+      { ...own(), spillageTimes: [spillageTime, spillageTime] },
+      'spillageTimes[1].id: the id "five" stands in an earlier row of this list already.',
+    ],
+    [
+      'has corners that do not rise',
+      { ...own(), draftLimits: [{ ...draftLimit, corners: [corner(10), corner(0)] }] },
+      'draftLimits[0].corners[1].outdoorTemperatureC: found 0 after 10, expected numbers that rise.',
     ],
     [
       'has a positive limit',
@@ -191,6 +271,9 @@ describe('the catalogue', () => {
       own({ limitPa: -1000, applies: [{ alone: true, sharesVentWith: {} }] }),
       own({ applies: [{ chimney: { fromHeightM: 2, belowHeightM: 1 } }] }),
       { ...own(), limits: [{ id: 'twin' }, { id: 'twin' }] },
+      { ...own(), ambientCo: [level('high', 70), level('low', 9)] },
+      { ...own(), spillageTimes: [{ ...spillageTime, limitS: 3601 }] },
+      { ...own(), houseLimits: [{ ...houseLimit, configuration: 'none-such' }] },
     ];
     for (const value of values) {
       const result = readLimitSet(value);

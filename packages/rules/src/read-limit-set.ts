@@ -1,5 +1,5 @@
 import type { Issue } from '@evendraft/text';
-import { limitSetIssue, schemaIssues } from './internal/schema-issues.js';
+import { limitSetIssue, near, schemaIssues } from './internal/schema-issues.js';
 import type { LimitSet } from './limit-set.js';
 import { limitSetSchema } from './limit-set-schema.js';
 
@@ -23,25 +23,60 @@ export function readLimitSet(value: unknown): ReadLimitSetResult {
   const parsed = limitSetSchema.safeParse(value, { reportInput: true });
   const issues = [
     ...(parsed.error?.issues.flatMap(schemaIssues) ?? []),
-    ...duplicateIds(value, 'limits'),
-    ...duplicateIds(value, 'exclusions'),
+    ...listsWithIds.flatMap((list) => duplicateIds(value, list)),
+    ...unknownConfigurations(value),
   ];
   return parsed.success && issues.length === 0
     ? { ok: true, limitSet: parsed.data }
     : { ok: false, issues };
 }
 
+const listsWithIds = [
+  'limits',
+  'exclusions',
+  'testConfigurations',
+  'houseLimits',
+  'extractLimits',
+  'draftLimits',
+  'spillageTimes',
+  'ambientCo',
+  'flueCo',
+] as const;
+
 /** Looked for in the raw value, so that it is found even where other things are wrong. */
-function duplicateIds(value: unknown, list: 'limits' | 'exclusions'): readonly Issue[] {
-  const rows = (value as Readonly<Record<string, unknown>> | null | undefined)?.[list];
-  if (!Array.isArray(rows)) return [];
+function duplicateIds(value: unknown, list: (typeof listsWithIds)[number]): readonly Issue[] {
   const seen = new Set<string>();
-  return rows.flatMap((row: { readonly id?: unknown } | null | undefined, index) => {
-    const id = row?.id;
+  return rowsOf(value, list).flatMap((row, index) => {
+    const id = row?.['id'];
     if (typeof id !== 'string') return [];
     if (seen.has(id))
       return [limitSetIssue('limits.duplicate-id', [list, index, 'id'], { found: id })];
     seen.add(id);
     return [];
   });
+}
+
+/** A house limit may only name a configuration of its own set. */
+function unknownConfigurations(value: unknown): readonly Issue[] {
+  const known = rowsOf(value, 'testConfigurations').flatMap((row) =>
+    typeof row?.['id'] === 'string' ? [row['id']] : [],
+  );
+  return rowsOf(value, 'houseLimits').flatMap((row, index) => {
+    const named = row?.['configuration'];
+    if (typeof named !== 'string' || known.includes(named)) return [];
+    return [
+      limitSetIssue('limits.unknown-configuration', ['houseLimits', index, 'configuration'], {
+        found: named,
+        allowed: known.length === 0 ? ['none'] : known,
+        ...near(named, known),
+      }),
+    ];
+  });
+}
+
+type Row = Readonly<Record<string, unknown>> | null | undefined;
+
+function rowsOf(value: unknown, list: string): readonly Row[] {
+  const rows = (value as Row)?.[list];
+  return Array.isArray(rows) ? (rows as readonly Row[]) : [];
 }

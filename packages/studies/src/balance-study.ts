@@ -8,6 +8,7 @@ import {
   type HouseWeather,
 } from '@evendraft/house';
 import { solveNetwork, type Balance, type SolveResult } from '@evendraft/network';
+import { lawRangeWarnings } from './law-range-warnings.js';
 import type {
   DeliveredFlow,
   MakeUpFlow,
@@ -68,6 +69,7 @@ export function balanceStudy(
   const situation = situationOf(compiled, question);
   const { result, followed } = solve(compiled, question);
   if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
+  const warnings = lawRangeWarnings(compiled, result, question.weather);
   return {
     ...situation,
     status: 'solved',
@@ -81,6 +83,7 @@ export function balanceStudy(
     }),
     devices: deliveredFlows(compiled, { followed, question, balance: result }),
     makeUp: makeUpFlows(compiled, followed, result),
+    ...(warnings.length === 0 ? {} : { warnings }),
     proof: proofSummary(compiled, result),
   };
 }
@@ -157,10 +160,13 @@ function makeUpFlows(
     );
     const outward = index < 0 ? 0 : (balance.links.volumeFlowM3PerS[index] ?? 0);
     const from = compiled.links[index]?.description.from;
+    const flowM3PerS = from === opening.zone ? 0 - outward : outward;
+    const { faceAreaM2 } = opening;
     return {
       opening: opening.id,
       damper,
-      flowM3PerS: from === opening.zone ? 0 - outward : outward,
+      flowM3PerS,
+      ...(faceAreaM2 === undefined ? {} : { faceVelocityMPerS: flowM3PerS / faceAreaM2 }),
     };
   });
 }

@@ -5,6 +5,7 @@
  */
 export type {
   DeliveredFlow,
+  LawRangeWarning,
   MakeUpFlow,
   ProofSummary,
   Situation,
@@ -14,10 +15,72 @@ export type {
 } from './state-balance.js';
 export { balanceStudy, baselineStudy } from './balance-study.js';
 export type { BalanceQuestion, BaselineResult } from './balance-study.js';
+export { airSpecificHeat, sensibleHeat, yearlyAirHeat, yearlyFanEnergy } from './air-heat.js';
+export type { YearlyAirHeat, YearOfWeather } from './air-heat.js';
+export { airGuidance, readGuidance } from './air-guidance.js';
+export type { AirGuidance, GuidanceReading } from './air-guidance.js';
+export { attributionStudy } from './attribution-study.js';
+export type {
+  AttributionOptions,
+  AttributionStudy,
+  DeviceShare,
+  LadderStep,
+} from './attribution-study.js';
+export { doorForce, doorForceGuidance, usualDoorLeaf } from './door-force.js';
+export type { DoorForceGuidance, DoorLeaf } from './door-force.js';
+export { failureCases, failureStudy } from './failure-study.js';
+export type { FailureCase, FailureFactors, FailureResult } from './failure-study.js';
+export { pressureRangeStudy } from './pressure-range-study.js';
+export type { PressureRangeStudy, ZoneRange } from './pressure-range-study.js';
+export type { PressureTarget, TargetQuantity } from './pressure-target.js';
+export { questionOf } from './question-of.js';
+export type { OfferedSizes, Remedy, RemedyKind, SizeDimension } from './remedy.js';
+export { situationAirStudy, usualDeliveryC } from './situation-air-study.js';
+export type { AirEntry, SituationAir } from './situation-air-study.js';
+export { sizeRemedy } from './size-remedy.js';
+export type {
+  SizingObstacle,
+  SizingOptions,
+  SizingResult,
+  TargetMargin,
+  TriedSize,
+} from './size-remedy.js';
+export { commonDuctDiametersM } from './sized/duct-run.js';
+export type { DuctRun } from './sized/duct-run.js';
+export { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
+export {
+  barometricMakeUp,
+  makeUpDuct,
+  motorizedMakeUp,
+  passiveOpening,
+  poweredMakeUp,
+} from './sized/make-up-remedies.js';
+export type { MakeUpDuct, MakeUpPlace } from './sized/make-up-remedies.js';
+export { StudyArgumentError } from './study-argument-error.js';
+export { togetherStudy } from './together-study.js';
+export type { TogetherStudy } from './together-study.js';
+export { uncertainInputIssues, usualUncertainty } from './uncertain-input.js';
+export type { UncertainInput, UncertainInputIssue, UncertainInputKind } from './uncertain-input.js';
+export type {
+  InputImportance,
+  Spread,
+  TargetProbability,
+  UncertaintyStudy,
+  ZoneSpread,
+} from './uncertain-pressures.js';
+export { uncertaintyStudy } from './uncertainty-study.js';
+export type { UncertaintyOptions, UncertaintyQuestion } from './uncertainty-study.js';
+export { zoneDifferenceStudy } from './zone-difference-study.js';
+export type {
+  DifferenceRange,
+  ZoneDifference,
+  ZoneDifferenceStudy,
+} from './zone-difference-study.js';
 export { worstCaseStudy } from './worst-case-study.js';
 export type {
   ApplianceWorst,
   StudyOptions,
+  WorstCaseCoverage,
   WorstCaseStudy,
   WorstPressure,
   ZoneWorst,

@@ -1,3 +1,4 @@
+import type { LawWarningCode } from '@evendraft/airflow';
 import type { OperatingState } from '@evendraft/house';
 
 /** Pressure of one zone in one state. */
@@ -26,6 +27,23 @@ export interface MakeUpFlow {
   readonly damper: 'open' | 'closed';
   /** Into the house, actual volume at its inlet [m³/s]. */
   readonly flowM3PerS: number;
+  /** Flow over the area through which it enters the room, where that is given [m/s]. */
+  readonly faceVelocityMPerS?: number;
+}
+
+/** A part of the house through which air flows beyond the range in which its law is trusted. */
+export interface LawRangeWarning {
+  /** Name of the device or opening. */
+  readonly item: string;
+  /** Which of its parts, e.g. `duct`; absent where it has but one. */
+  readonly part?: string;
+  /** What leaves its range, e.g. `VelocityBeyondLaw`. */
+  readonly code: LawWarningCode;
+  readonly found: number;
+  /** Greatest value for which the law is trusted. */
+  readonly most: number;
+  /** Unit of both, `(-)` for none. */
+  readonly unit: string;
 }
 
 /** Proof of one solved balance, in words a reader can check. */
@@ -57,6 +75,8 @@ export interface StateBalance extends Situation {
   readonly zones: readonly ZonePressure[];
   readonly devices: readonly DeliveredFlow[];
   readonly makeUp: readonly MakeUpFlow[];
+  /** Parts whose law is used beyond its range; absent where there is none. */
+  readonly warnings?: readonly LawRangeWarning[];
   readonly proof: ProofSummary;
 }
 

@@ -1,13 +1,21 @@
 import {
+  countOperatingStates,
   houseWeather,
-  insideZoneKinds,
   operatingStates,
   type Appliance,
   type CompiledHouse,
+  type HouseWeather,
   type OperatingState,
-  type Zone,
 } from '@evendraft/house';
-import { balanceStudy, baselineStudy, type BaselineResult } from './balance-study.js';
+import {
+  balanceStudy,
+  baselineStudy,
+  type BalanceQuestion,
+  type BaselineResult,
+} from './balance-study.js';
+import { nextTurn } from './internal/next-turn.js';
+import { searchExtremes, type Extremes } from './internal/search-extremes.js';
+import { depthOf, inTies } from './internal/ties.js';
 import type { Situation, StateBalance, UnsolvedState, ZonePressure } from './state-balance.js';
 
 /** The lowest pressure that one zone reaches, and where. */
@@ -49,13 +57,27 @@ export interface WorstCaseStudy {
     readonly airtightnessCases: number;
     readonly solves: number;
   };
-  /** The weakest proof among all solves. */
+  /** Present where not every state was solved: how the others are covered. */
+  readonly coverage?: WorstCaseCoverage;
+  /** The weakest proof among all balances of the list. */
   readonly proof: {
     readonly largestRelativeResidual: number;
     readonly largestEnclosureRadiusPa: number | null;
     readonly notEnclosed: number;
     readonly mostIterations: number;
   };
+}
+
+/** How the states that were not solved are covered. */
+export interface WorstCaseCoverage {
+  /** Situations that the extremes are over: states × weathers × airtightness cases. */
+  readonly situations: number;
+  /** Devices and ventilators of which only the settings that carry most air out of the house were solved. */
+  readonly ordered: readonly string[];
+  /** Those of which every setting was solved, because more of them need not lower every pressure. */
+  readonly notOrdered: readonly string[];
+  /** False where a pressure left the range in which the laws were compared, or a solve failed. */
+  readonly proved: boolean;
 }
 
 /** How a long study is watched and stopped. */
@@ -65,15 +87,28 @@ export interface StudyOptions {
   readonly onProgress?: (done: number, of: number) => void;
   /** How many situations the result lists; extremes are over all of them. 2,000 when absent. */
   readonly keep?: number;
+  /**
+   * Most situations that are solved one by one; a house with more is covered by the ordering of its devices.
+   * 5,000 when absent.
+   */
+  readonly listUpTo?: number;
 }
 
 /** Solves between two looks at the signal, so that a page or a terminal stays alive. */
 const solvesPerTurn = 200;
 
+/** Situations that are still gone through one by one where the ordering could not be shown. */
+const mostListed = 200_000;
+
 /**
- * Goes through every operating state in every weather at every airtightness case and keeps the extremes.
+ * Finds the worst situations over every operating state, every weather and every airtightness case.
  *
- * A baseline is solved once for each weather, door position and airtightness case.
+ * A house with few situations is gone through one by one. In a larger one the ordering saves solves: with
+ * weather, doors and everything that is not ordered held, a setting that carries outward at least what another
+ * carries at every pressure difference gives no higher pressure in any zone, so that only settings which none
+ * outdoes are solved. The premise is shown law against law; what it does not cover is gone through. It says
+ * nothing of the difference between two zones. A baseline is solved once for each weather, door position and
+ * airtightness case.
  *
  * @param compiled - the compiled house
  * @param options - signal, progress, how many situations to list
@@ -84,39 +119,56 @@ export async function worstCaseStudy(
   options: StudyOptions = {},
 ): Promise<WorstCaseStudy> {
   const { house } = compiled;
-  const { signal, onProgress, keep = 2000 } = options;
-  const states = operatingStates(house);
+  const { signal, onProgress, keep = 2000, listUpTo = 5000 } = options;
+  const weathers = house.weathers.map((each) => houseWeather(house, each));
   const cases = house.airtightness.cases.length;
-  const total = states.length * house.weathers.length * cases;
+  const states = countOperatingStates(house);
+  const situations = states * weathers.length * cases;
+  const search =
+    situations > listUpTo
+      ? await searchExtremes({
+          compiled,
+          weathers,
+          async rest(solves) {
+            onProgress?.(Math.min(solves, situations - 1), situations);
+            await nextTurn();
+            signal?.throwIfAborted();
+          },
+        })
+      : undefined;
+  const proved =
+    search !== undefined && search.coverage.premiseHolds && search.coverage.unsolved.length === 0;
+  const byOrdering = search !== undefined && (proved || situations > mostListed);
+  const chosen = byOrdering ? lowQuestions(search) : undefined;
+  const questions = chosen ?? everyQuestion(compiled, weathers);
+  const total = chosen?.length ?? situations;
   const solved: StateBalance[] = [];
   const unsolved: UnsolvedState[] = [];
   const baselines = new Map<string, BaselineResult>();
   let done = 0;
 
-  for (let airtightnessCase = 0; airtightnessCase < cases; airtightnessCase += 1) {
-    for (const weather of house.weathers.map((each) => houseWeather(house, each))) {
-      for (const state of states) {
-        const question = { state, weather, airtightnessCase };
-        const key = baselineKey(question);
-        const baseline = baselines.get(key) ?? baselineStudy(compiled, question);
-        baselines.set(key, baseline);
-        const balance = balanceStudy(compiled, question, baseline);
-        if (balance.status === 'solved') solved.push(balance);
-        else unsolved.push(balance);
-        done += 1;
-        if (done % solvesPerTurn === 0) {
-          onProgress?.(done, total);
-          await nextTurn();
-          signal?.throwIfAborted();
-        }
-      }
+  for (const question of questions) {
+    const key = baselineKey(question);
+    const baseline = baselines.get(key) ?? baselineStudy(compiled, question);
+    baselines.set(key, baseline);
+    const balance = balanceStudy(compiled, question, baseline);
+    if (balance.status === 'solved') solved.push(balance);
+    else unsolved.push(balance);
+    done += 1;
+    if (done % solvesPerTurn === 0) {
+      onProgress?.(done, total);
+      await nextTurn();
+      signal?.throwIfAborted();
     }
   }
   onProgress?.(done, total);
 
   const depth = depthOf(house.zones);
   const deepestFirst = solved
-    .map((balance) => ({ balance, depth: inTies(depth(balance)) }))
+    .map((balance) => ({
+      balance,
+      depth: inTies(depth(balance.zones.map(({ pressurePa }) => pressurePa))),
+    }))
     .sort((a, b) => a.depth - b.depth)
     .map(({ balance }) => balance);
   const zones = house.zones.flatMap((_, index) => zoneWorst(index, deepestFirst));
@@ -127,52 +179,59 @@ export async function worstCaseStudy(
     zones,
     appliances: house.appliances.flatMap((appliance) => applianceWorst(appliance, zones)),
     counts: {
-      states: states.length,
-      weathers: house.weathers.length,
+      states,
+      weathers: weathers.length,
       airtightnessCases: cases,
-      solves: done + baselines.size,
+      solves: done + baselines.size + (search?.coverage.solves ?? 0),
     },
+    ...(byOrdering
+      ? {
+          coverage: {
+            situations,
+            ordered: search.coverage.ordered,
+            notOrdered: search.coverage.notOrdered,
+            proved,
+          },
+        }
+      : {}),
     proof: weakestProof(deepestFirst),
   };
 }
 
-/**
- * Pressures this close count as equal, far above what the proof leaves open and far below what is printed [Pa].
- * States that tie, such as a fan beyond its shut-off and the same fan off, then keep the order in which they
- * were studied, whatever the last bit of a solve.
- */
-const tiePa = 1e-4;
+function* everyQuestion(
+  compiled: CompiledHouse,
+  weathers: readonly HouseWeather[],
+): Generator<BalanceQuestion> {
+  const states = operatingStates(compiled.house);
+  for (let index = 0; index < compiled.house.airtightness.cases.length; index += 1) {
+    for (const weather of weathers) {
+      for (const state of states) yield { state, weather, airtightnessCase: index };
+    }
+  }
+}
 
-function inTies(pressurePa: number): number {
-  return Math.round(pressurePa / tiePa);
+/** The situations of a search that hold a low extreme, and the deepest ones, each once; then what was not solved. */
+function lowQuestions({ found, coverage }: Extremes): readonly BalanceQuestion[] {
+  const questions = new Map<string, BalanceQuestion>();
+  const low = found.filter(({ kind }) => kind !== 'highest' && kind !== 'largest rise');
+  for (const question of [...low.map((each) => each.question), ...coverage.unsolved]) {
+    const { running } = question.state;
+    const key = JSON.stringify([baselineKey(question), Object.entries(running).sort()]);
+    if (!questions.has(key)) questions.set(key, question);
+  }
+  return [...questions.values()];
 }
 
 function baselineKey(question: {
   readonly state: OperatingState;
   readonly weather: { readonly name: string };
-  readonly airtightnessCase: number;
+  readonly airtightnessCase?: number;
 }): string {
   return JSON.stringify([
     question.airtightnessCase,
     question.weather.name,
     Object.entries(question.state.doors),
   ]);
-}
-
-/** Lets other work run between blocks of solves; a timer is the one way that every runtime has. */
-function nextTurn(): Promise<void> {
-  return new Promise((resolve) => {
-    setTimeout(resolve, 0);
-  });
-}
-
-function depthOf(zones: readonly Zone[]): (balance: StateBalance) => number {
-  const inside = zones.map((z) => insideZoneKinds.includes(z.kind));
-  return (balance) =>
-    balance.zones.reduce(
-      (least, z, i) => (inside[i] ? Math.min(least, z.pressurePa) : least),
-      Infinity,
-    );
 }
 
 /** The worst readings of the zone at an index, the first of those that tie. */

@@ -7,6 +7,7 @@ export type FlowLawDescription =
   | FixedFlowDescription
   | FanCurveDescription
   | OneWayDamperDescription
+  | GravityDamperDescription
   | DoorwayDescription;
 
 /** A leak or crack: Q = C dP^n at reference air. */
@@ -97,12 +98,29 @@ export interface OneWayDamperDescription {
   readonly exponent: number;
   /** Pressure difference at which the flap starts to open [Pa]. */
   readonly crackingPressurePa: number;
-  readonly closedLeakage?: {
-    /** Flow coefficient [m3/(s Pa^n)]. */
-    readonly coefficientM3PerSPaN: number;
-    /** Flow exponent, 0.5 to 1 [-]. */
-    readonly exponent: number;
-  };
+  readonly closedLeakage?: ClosedLeakage;
+}
+
+/** What passes a closed damper either way: Q = C dP^n at reference air. */
+export interface ClosedLeakage {
+  /** Flow coefficient [m3/(s Pa^n)]. */
+  readonly coefficientM3PerSPaN: number;
+  /** Flow exponent, 0.5 to 1 [-]. */
+  readonly exponent: number;
+}
+
+/** A blade that opens from → to: shut up to a pressure, then ever wider, fully open from another on. */
+export interface GravityDamperDescription {
+  readonly kind: 'gravityDamper';
+  /** Area of the frame, to which the loss coefficient refers [m2]. */
+  readonly areaM2: number;
+  /** Loss of the fully open damper in velocity pressures [-]. */
+  readonly openLossCoefficient: number;
+  /** Pressure difference at which the blade starts to open [Pa]. */
+  readonly crackingPressurePa: number;
+  /** Pressure difference from which it is fully open [Pa]. */
+  readonly fullyOpenPressurePa: number;
+  readonly closedLeakage?: ClosedLeakage;
 }
 
 /** A doorway or other tall opening, through which air flows both ways where the airs differ in density. */

@@ -4,6 +4,7 @@ import { fanCurve } from './fan-curve.js';
 import { fixedFlow } from './fixed-flow.js';
 import type { FlowLawDescription } from './flow-law-description.js';
 import type { FlowLaw, LawProblem, LawWarning } from './flow-law.js';
+import { gravityDamper } from './gravity-damper.js';
 import type { AirState } from './inlet-air.js';
 import { inletAir } from './inlet-air.js';
 import { oneWayDamper } from './one-way-damper.js';
@@ -17,7 +18,17 @@ export type FlowLawKind = FlowLawDescription['kind'];
 /** The table of laws, by kind. A law joins with one file and one line here. */
 export const flowLaws: {
   readonly [Kind in FlowLawKind]: FlowLaw<Extract<FlowLawDescription, { kind: Kind }>>;
-} = { powerLaw, orifice, quadratic, duct, fixedFlow, fanCurve, oneWayDamper, doorway };
+} = {
+  powerLaw,
+  orifice,
+  quadratic,
+  duct,
+  fixedFlow,
+  fanCurve,
+  oneWayDamper,
+  gravityDamper,
+  doorway,
+};
 
 /**
  * The law of a description.

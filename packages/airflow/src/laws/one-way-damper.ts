@@ -1,11 +1,12 @@
 import type { OneWayDamperDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
+import { addClosedLeak, closedLeakLength, prepareClosedLeak } from './internal/closed-leak.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { power } from './internal/power.js';
 import { powerProblems, rangeProblems } from './internal/range-problem.js';
 
-const recordLength = 8;
+const recordLength = 4 + closedLeakLength;
 
 /**
  * A flap that opens from → to above its cracking pressure, over a leak that works both ways [kg/s].
@@ -31,16 +32,13 @@ export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
   ],
   recordLength: () => recordLength,
   recordClass: () => 0,
-  prepare(description, { from, to, scale, records, at }) {
-    const leak = description.closedLeakage;
+  prepare(description, preparation) {
+    const { from, scale, records, at } = preparation;
     records[at] = scale * inletCoefficient(description, from);
     records[at + 1] = description.exponent;
     records[at + 2] = nearZeroWidthPa ** description.exponent;
     records[at + 3] = description.crackingPressurePa;
-    records[at + 4] = leak === undefined ? 0 : scale * inletCoefficient(leak, from);
-    records[at + 5] = leak === undefined ? 0 : scale * inletCoefficient(leak, to);
-    records[at + 6] = leak === undefined ? 1 : leak.exponent;
-    records[at + 7] = nearZeroWidthPa ** records[at + 6]!;
+    prepareClosedLeak(description.closedLeakage, preparation, 4);
   },
   block(group: LawGroup, state: LinkState): void {
     const { records, begin, end } = group;
@@ -64,23 +62,9 @@ export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
         }
       }
 
-      const leak = x > 0 ? records[at + 4]! : records[at + 5]!;
-      if (leak > 0) {
-        const n = records[at + 6]!;
-        const size = Math.abs(x);
-        if (size > nearZeroWidthPa) {
-          const leakFlow = leak * power(size, n);
-          flow += x > 0 ? leakFlow : -leakFlow;
-          slope += (n * leakFlow) / size;
-        } else {
-          const s = x / nearZeroWidthPa;
-          const flowAtWidth = 0.5 * leak * records[at + 7]!;
-          flow += flowAtWidth * s * (3 - n + (n - 1) * s * s);
-          slope += (flowAtWidth / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
-        }
-      }
       massFlowKgPerS[link] = flow;
       slopeKgPerSPa[link] = slope;
+      addClosedLeak(records, at + 4, state, link);
     }
   },
   reach(description) {

@@ -18,7 +18,7 @@ const coefficientAtNormal = 0.6;
  * + 0.07 G² sin²(a/2) + 0.717 cos²(a/2)], G = ln(side ratio). Fitted to 544 averages over walls of
  * buildings of up to three storeys with side ratios from 1/4 to 4 (correlation 0.80, so an error of
  * 0.1 in a coefficient is common); refuses ratios outside that range. It knows no neighbours: for a
- * sheltered wall see `shelteredWallCoefficient`.
+ * sheltered wall see `lowRiseCoefficient`.
  *
  * Texts that restate the correlation differ in the sign of the 0.131 term. Here it is plus: at 90°
  * the long wall is then in weaker suction than the short wall, as in the tables for buildings of 2:1

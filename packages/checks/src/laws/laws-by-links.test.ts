@@ -147,6 +147,20 @@ const rows: readonly LawRow[] = [
     joinsPa: [-120, -90, -40, 0],
     jumpsPa: [-90, -40],
   },
+  ...[undefined, { coefficientM3PerSPaN: 1e-4, exponent: 0.5 }].map((closedLeakage): LawRow => ({
+    name: `gravity damper, ${closedLeakage === undefined ? 'tight' : 'leaky'}`,
+    law: {
+      kind: 'gravityDamper',
+      areaM2: 0.02,
+      openLossCoefficient: 1.8,
+      crackingPressurePa: 2.5,
+      fullyOpenPressurePa: 15,
+      ...(closedLeakage === undefined ? {} : { closedLeakage }),
+    },
+    zeroAtZero: true,
+    odd: false,
+    joinsPa: closedLeakage === undefined ? [2.5, 15] : [-width, width, 2.5, 15],
+  })),
   {
     name: 'one-way damper, tight',
     law: {

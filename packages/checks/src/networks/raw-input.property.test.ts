@@ -35,6 +35,27 @@ const law = fc.oneof(
     linearPaSPerM3: mostly(0, 1, 1e15),
     quadraticPaS2PerM6: mostly(0, 100, 1e15),
   }),
+  fc.record({
+    kind: fc.constant('duct'),
+    sections: fc.array(
+      fc.record({
+        lengthM: mostly(0, 5, 1e5),
+        hydraulicDiameterM: mostly(1e-4, 0.15, 100),
+        areaM2: mostly(1e-8, 0.018, 1e4),
+        roughnessM: mostly(0, 1e-5, 1e-4),
+        frictionMultiplier: mostly(1, 3, 100),
+        lossCoefficient: mostly(0, 2, 1e6),
+      }),
+      { maxLength: 3 },
+    ),
+  }),
+  fc.record({
+    kind: fc.constant('gravityDamper'),
+    areaM2: mostly(1e-8, 0.02, 1e4),
+    openLossCoefficient: mostly(0.01, 2, 1e6),
+    crackingPressurePa: mostly(0, 2.5, 1e5),
+    fullyOpenPressurePa: mostly(0.01, 15, 2e5),
+  }),
   fc.record({ kind: fc.constant('fixedFlow'), volumeFlowM3PerS: mostly(0, 0.1, -1, 1e6) }),
   fc.record({
     kind: fc.constant('fanCurve'),
@@ -96,7 +117,7 @@ const scenario = fc.record(
 );
 
 const codes =
-  /^(NotANetwork|NetworkEmpty|NetworkTooLarge|DuplicateId|UnknownEnd|LinkToItself|ValueOutOfRange|ColumnAirMissing|LawParameterOutOfRange|UnknownLaw|FixedFlowNeedsOneFlow|FanCurveTooShort|FanPointsShareARise|RisingFanCurve)$/;
+  /^(NotANetwork|NetworkEmpty|NetworkTooLarge|DuplicateId|UnknownEnd|LinkToItself|ValueOutOfRange|ColumnAirMissing|LawParameterOutOfRange|UnknownLaw|FixedFlowNeedsOneFlow|FanCurveTooShort|FanPointsShareARise|RisingFanCurve|DuctWithoutSections|DuctWithoutResistance)$/;
 
 /** How many descriptions each property tries; more on demand by FUZZ_RUNS. */
 const numRuns = Number(process.env['FUZZ_RUNS'] ?? 5000);

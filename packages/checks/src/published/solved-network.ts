@@ -1,7 +1,7 @@
-import { neutralLevel } from '@evendraft/airflow';
 import {
   buildNetwork,
   linkReading,
+  neutralLevelOf,
   pressureAt,
   solveNetwork,
   type LinkReading,
@@ -13,7 +13,9 @@ export type SolvedNetwork = Readonly<{
   zones: Readonly<
     Record<string, { readonly pressurePa: number; readonly neutralLevelM: number | undefined }>
   >;
-  links: Readonly<Record<string, Readonly<Record<keyof LinkReading, number>>>>;
+  links: Readonly<
+    Record<string, Readonly<Record<keyof LinkReading | 'forwardKgPerS' | 'backwardKgPerS', number>>>
+  >;
 }>;
 
 /**
@@ -33,17 +35,19 @@ export function solvedNetwork(description: NetworkDescription): SolvedNetwork {
     zones: Object.fromEntries(
       description.zones.map((zone) => {
         const pressurePa = pressureAt(built.network, balance, { zoneId: zone.id });
-        const levelM = neutralLevel({
-          pressurePa,
-          zoneDensityKgPerM3: zone.air.densityKgPerM3,
-          outdoorDensityKgPerM3: description.outdoorAir.densityKgPerM3,
-        });
-        const neutralLevelM = levelM === undefined ? undefined : zone.heightM + levelM;
+        const neutralLevelM = neutralLevelOf(built.network, balance, { zoneId: zone.id });
         return [zone.id, { pressurePa, neutralLevelM }];
       }),
     ),
     links: Object.fromEntries(
-      description.links.map(({ id }) => [id, { ...linkReading(built.network, balance, id) }]),
+      description.links.map(({ id }, index) => [
+        id,
+        {
+          ...linkReading(built.network, balance, id),
+          forwardKgPerS: balance.links.forwardKgPerS[index]!,
+          backwardKgPerS: balance.links.backwardKgPerS[index]!,
+        },
+      ]),
     ),
   };
 }

@@ -30,7 +30,10 @@ export function checkConnections(reading: Reading, house: Connections): void {
     }
   };
   for (const { zone, to, share } of house.leakShares) if (share > 0) connect(zone, nodeOf(to));
-  for (const { zone, to } of house.openings) connect(zone, nodeOf(to));
+  for (const { zone, to, positions = [] } of house.openings) {
+    // A window that may be shut is no way to rely on.
+    if (!positions.includes('shut')) connect(zone, nodeOf(to));
+  }
   for (const { between } of house.doors) connect(between[0], between[1]);
 
   const reached = new Set([beyond]);

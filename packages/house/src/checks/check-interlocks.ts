@@ -39,6 +39,11 @@ function followersOf({ devices, makeUpOpenings }: InterlockedThings): readonly F
     ...devices.flatMap(({ id, interlock, direction }) =>
       interlock === undefined ? [] : [{ id, interlock, path: [direction, id, 'interlock'] }],
     ),
+    ...devices.flatMap(({ id, damperOpensWith: interlock, direction }) =>
+      interlock === undefined
+        ? []
+        : [{ id, interlock, path: [direction, id, 'damper', 'opensWith'] }],
+    ),
     ...makeUpOpenings.map(({ id, interlock }) => ({
       id,
       interlock,

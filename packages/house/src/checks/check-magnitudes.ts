@@ -15,6 +15,7 @@ const usual = {
   volumeM3: { from: 30, to: 5000 },
   heightM: { from: 1.8, to: 8 },
   deviceFlowM3PerS: { from: 0.002, to: 1 },
+  airingFlowM3PerS: { from: 0.05, to: 5 },
   airChangesPerH: { from: 0.05, to: 40 },
   indoorC: { from: 5, to: 35 },
 } as const satisfies Readonly<Record<string, UsualRange>>;
@@ -73,7 +74,7 @@ export function checkMagnitudes(
       );
     }
   }
-  for (const { id, direction, speeds } of house.devices) {
+  for (const { id, kind, direction, speeds } of house.devices) {
     const top = speeds.at(-1);
     if (top === undefined) continue;
     const value = {
@@ -81,7 +82,9 @@ export function checkMagnitudes(
       si: top.ratedFlowM3PerS,
       dimension: 'volumeFlow',
     } as const;
-    check([direction, id], value, usual.deviceFlowM3PerS);
+    // Fans that air a whole house or attic move far more than a hood.
+    const airs = ['summer cooling fan', 'attic fan', 'evaporative cooler'].includes(kind);
+    check([direction, id], value, airs ? usual.airingFlowM3PerS : usual.deviceFlowM3PerS);
   }
   checkAirtightness(reading, house);
   checkAreas(reading, floorAreaM2, zones);

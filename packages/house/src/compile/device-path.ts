@@ -2,6 +2,7 @@ import type { Device, House } from '../house.js';
 import { floorOf } from './floor-of.js';
 import type { HousePaths } from './house-link.js';
 import { outletNode } from './house-nodes.js';
+import { opensInward } from './opens-inward.js';
 import { partStages } from './part-stages.js';
 import { seriesPath, type SeriesLaw } from './series-path.js';
 
@@ -25,7 +26,7 @@ export function devicePath(house: House, device: Device): HousePaths {
   }));
   const stopped = stoppedLaw ?? device.offLaw;
   if (stopped !== undefined) {
-    const flap = stopped.kind === 'oneWayDamper';
+    const flap = opensInward(stopped);
     fan.push({
       name: 'off',
       law: stopped,

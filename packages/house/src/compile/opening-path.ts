@@ -4,6 +4,7 @@ import { floorOf } from './floor-of.js';
 import type { HousePaths, LinkRole } from './house-link.js';
 import { outletNode } from './house-nodes.js';
 import { partStages } from './part-stages.js';
+import { opensInward } from './opens-inward.js';
 import { seriesPath, type SeriesLaw } from './series-path.js';
 
 /**
@@ -40,24 +41,25 @@ type MainLaw = Omit<SeriesLaw, 'reversed'>;
 function inwardPath(
   house: House,
   item: Pick<Opening, 'id' | 'origin' | 'zone' | 'to' | 'heightM'> & {
+    readonly riseM?: number;
     readonly parts?: readonly PathPart[];
   },
   laws: readonly MainLaw[],
 ): HousePaths {
-  const { id, origin, zone, to, heightM, parts = [] } = item;
+  const { id, origin, zone, to, heightM, riseM = 0, parts = [] } = item;
   const outlet = outletNode(to);
-  const riseM = parts.reduce((sum, part) => sum + part.riseM, 0);
+  const wholeRiseM = parts.reduce((sum, part) => sum + part.riseM, riseM);
   return seriesPath({
     item: id,
     origin,
     from: outlet,
     to: zone,
-    heightM: floorOf(house, zone) + heightM - riseM,
+    heightM: floorOf(house, zone) + heightM - wholeRiseM,
     airOf: outlet,
     stages: [
       ...partStages(id, parts),
       // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
-      { laws: laws.map((law) => ({ ...law, reversed: law.law.kind !== 'oneWayDamper' })) },
+      { riseM, laws: laws.map((law) => ({ ...law, reversed: !opensInward(law.law) })) },
     ],
   });
 }

@@ -9,6 +9,7 @@ import {
   type Outlet,
   type PathPart,
 } from '../house.js';
+import { opensInward } from './opens-inward.js';
 import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
 /** An airtightness case after the separately modelled openings are taken off. */
@@ -106,12 +107,13 @@ function deviceChain(
 
 /** A law counts its flow outwards, but a flap counts it in the direction in which it opens: in. */
 function onItsOwn(law: FlowLawDescription): ChainedLaw {
-  return { law, reversed: law.kind !== 'oneWayDamper' };
+  return { law, reversed: !opensInward(law) };
 }
 
 function partChain(parts: readonly PathPart[], stood: 'closed' | 'open'): TestedChain | undefined {
+  // A fan in series stands still during a test, however its item stands.
   const laws = parts.map(({ law, closed }) =>
-    stood === 'open' || closed === undefined ? law : closed,
+    closed !== undefined && (stood === 'closed' || law.kind === 'fanCurve') ? closed : law,
   );
   return laws.includes('inside the tested leakage')
     ? undefined

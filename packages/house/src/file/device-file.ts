@@ -11,7 +11,8 @@ import { quantity, readQuantity } from './schema/quantity.js';
 import { shapeOf, shapeWords } from './schema/shape-of.js';
 import { themselves, word } from './schema/word.js';
 import { interlockFile } from './interlock-file.js';
-import { closedLeakage } from './make-up-file.js';
+import { closedLeakage } from './closed-leakage.js';
+import { devicePathShape } from './device-path-file.js';
 import { heightInZone, zoneName } from './opening-file.js';
 import { outletFile } from './outlet-file.js';
 import { preparationFile } from './preparation-file.js';
@@ -150,6 +151,7 @@ function deviceMap(kinds: KindTable<DeviceKind>) {
         }),
       ),
       constantFlow: z.optional(constantFlowFile),
+      ...devicePathShape,
       closedLeakage: z.optional(closedLeakage),
       duringTest: z.optional(preparationFile),
       interlock: z.optional(interlockFile),

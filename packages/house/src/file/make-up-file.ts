@@ -1,17 +1,16 @@
 import * as z from 'zod';
-import { measuredLeak } from './schema/measured-leak.js';
+import { itemName } from './schema/item-name.js';
 import { part } from './schema/part.js';
+import { quantity } from './schema/quantity.js';
+import { closedLeakage } from './closed-leakage.js';
+import { damperFile } from './damper-file.js';
+import { ductFile } from './duct-file.js';
 import { interlockFile } from './interlock-file.js';
 import { heightInZone, zoneName } from './opening-file.js';
 import { openingLawShape } from './opening-law.js';
 import { outletFile } from './outlet-file.js';
 import { preparationFile } from './preparation-file.js';
-
-/** Leakage through a closed damper. */
-export const closedLeakage = measuredLeak(['flow', 'area'], {
-  description: 'Leakage through the closed damper.',
-  examples: ['5 cm2 at 4 Pa', '3 cfm at 50 Pa'],
-});
+import { ranges } from './ranges.js';
 
 /** A make-up air opening behind a damper that opens with its driver. */
 export const makeUpFile = part(
@@ -22,6 +21,18 @@ export const makeUpFile = part(
     opensWith: interlockFile,
     closedLeakage: z.optional(closedLeakage),
     duringTest: z.optional(preparationFile),
+    duct: z.optional(ductFile),
+    damper: z.optional(damperFile),
+    throughHood: z.optional(
+      itemName('Hood beside whose exhaust its air comes out of a plenum.', ['hood']),
+    ),
+    faceArea: z.optional(
+      quantity('area', {
+        description: 'Area through which its air enters the room, for the face velocity.',
+        allowed: ranges.openingArea,
+        examples: ['240 in2', '0.15 m2'],
+      }),
+    ),
     ...openingLawShape,
   },
   {

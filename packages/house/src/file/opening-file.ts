@@ -1,7 +1,12 @@
 import * as z from 'zod';
+import { branch } from './schema/branch.js';
 import { part } from './schema/part.js';
 import { quantity } from './schema/quantity.js';
 import { itemName } from './schema/item-name.js';
+import { word } from './schema/word.js';
+import { closedLeakage } from './closed-leakage.js';
+import { damperFile } from './damper-file.js';
+import { ductFile } from './duct-file.js';
 import { openingLawShape } from './opening-law.js';
 import { outletFile } from './outlet-file.js';
 import { preparationFile } from './preparation-file.js';
@@ -17,13 +22,28 @@ export const heightInZone = quantity('length', {
   allowed: ranges.heightAboveFloor,
 });
 
-/** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
+const position = word({ open: 'open', shut: 'shut', closed: 'shut' }, 'A position of the opening.');
+
+/** A hole that is always there: grille, passive vent, attic vents, barometric inlet; or a window. */
 export const openingFile = part(
   {
     zone: z.optional(zoneName),
     to: z.optional(outletFile),
     height: z.optional(heightInZone),
     duringTest: z.optional(preparationFile),
+    duct: z.optional(ductFile),
+    damper: z.optional(damperFile),
+    positions: z.optional(
+      branch(
+        { text: position, list: z.array(position) },
+        {
+          description: 'Positions to study, for a window; always open when absent.',
+          examples: ['[open, shut]', 'open'],
+        },
+      ),
+    ),
+    baseline: z.optional(position),
+    closedLeakage: z.optional(closedLeakage),
     ...openingLawShape,
   },
   {
@@ -32,3 +52,6 @@ export const openingFile = part(
     example: '{ zone: attic, to: roof, area: 300 in2 }',
   },
 );
+
+/** What {@link openingFile} reads. */
+export type OpeningInFile = z.output<typeof openingFile>;

@@ -22,6 +22,9 @@ export interface HouseNames {
 /** The name of the only zone of a house without a list of zones. */
 export const onlyZone = 'house';
 
+/** Word for a device that gives its air back to the house. */
+export const indoorsWord = 'indoors';
+
 /** Words for where an opening ends that no zone or surrounding can have as its name. */
 const outletWords: Readonly<Record<string, Outlet>> = {
   outdoors: { kind: 'outdoors' },
@@ -67,7 +70,7 @@ export function readNames(reading: Reading, items: FileItems): HouseNames {
     }
   }
   for (const { name, path } of [...items.zones, ...items.surroundings]) {
-    if (Object.hasOwn(outletWords, plainWord(name))) {
+    if (Object.hasOwn(outletWords, plainWord(name)) || plainWord(name) === indoorsWord) {
       const reason = `"${plainWord(name)}" already says where an opening ends`;
       report(reading, path, { code: 'name.reserved', parameters: { name, reason } });
     }

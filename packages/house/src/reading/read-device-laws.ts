@@ -8,8 +8,10 @@ import {
 import type { IssuePath } from '@evendraft/text';
 import type { CurvePointInFile, DeviceInFile, SpeedInFile } from '../file/device-file.js';
 import type { DeviceKind, DeviceSpeed } from '../house.js';
+import { hasDuct, hasPath } from './read-device-path.js';
 import { readFanPressures } from './read-fan-pressures.js';
 import { checkLaw } from './read-law.js';
+import { withReverseFlow } from './reverse-flow.js';
 import { originOf, report, warn, type Reading } from './reading.js';
 import { commonPractice, ourChoice } from './sources.js';
 
@@ -76,7 +78,8 @@ export function readDeviceLaws(
     bare.length === 0 ? undefined : bareFlowLaw(reading, device, Math.max(...bare.map(flowNumber)));
   if (bare.length > 0 && lawOf === undefined) return undefined;
   // A flow held against everything never comes to its shut-off.
-  if (device.inFile.constantFlow !== true) assumeDamper(reading, path);
+  const own = hasPath(device.inFile);
+  if (device.inFile.constantFlow !== true && !own) assumeDamper(reading, path);
 
   const made = speeds.map((speed): DeviceSpeed | undefined => {
     const curve = curveOf(speed);
@@ -87,9 +90,11 @@ export function readDeviceLaws(
       return undefined;
     }
     const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve);
-    const checked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
-    if (checked === undefined) return undefined;
-    const ratedFlowM3PerS = flow ?? freeDelivery(checked);
+    const blocked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
+    if (blocked === undefined) return undefined;
+    // What stops reverse flow is then a damper of its own, or nothing.
+    const checked = own ? withReverseFlow(blocked) : blocked;
+    const ratedFlowM3PerS = flow ?? freeDelivery(blocked);
     if (!(ratedFlowM3PerS > 0)) {
       report(reading, speed.path, { code: 'device.curve-without-flow', parameters: {} });
       return undefined;
@@ -151,14 +156,24 @@ function bareFlowLaw(
   const pressures = readFanPressures(reading, { inFile, kind, path });
   if (pressures === undefined) return undefined;
   const origin = originOf(path);
-  reading.assumptions.push({
-    origin,
-    what: 'duct',
-    value: 'takes the rating pressure at rated flow',
-    source: commonPractice(
-      'the rating pressure stands for the duct that a device is installed with',
-    ),
-  });
+  const bare = hasDuct(inFile);
+  reading.assumptions.push(
+    bare
+      ? {
+          origin,
+          what: 'rated flow',
+          value: 'that of the bare fan at its rating pressure, without the duct that is described',
+          source: commonPractice('fans are rated on a test bench'),
+        }
+      : {
+          origin,
+          what: 'duct',
+          value: 'takes the rating pressure at rated flow',
+          source: commonPractice(
+            'the rating pressure stands for the duct that a device is installed with',
+          ),
+        },
+  );
   if (speeds.length > 1) {
     reading.assumptions.push({
       origin,
@@ -169,7 +184,12 @@ function bareFlowLaw(
   }
   return (speedFlowM3PerS) => ({
     kind: 'fanCurve',
-    points: typicalFanCurve({ ratedFlowM3PerS, speedFlowM3PerS, ...pressures }),
+    points: typicalFanCurve({
+      ratedFlowM3PerS,
+      speedFlowM3PerS,
+      ...pressures,
+      ...(bare ? { ductPressurePa: 0 } : {}),
+    }),
     beyondShutOff: 'blocked',
   });
 }

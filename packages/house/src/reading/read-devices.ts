@@ -12,10 +12,12 @@ import { plainWord } from '../file/schema/word.js';
 import type { Device, DeviceKind, TestPreparation } from '../house.js';
 import { kindNames } from '../kind-names.js';
 import { readDeviceLaws, type NamedSpeed } from './read-device-laws.js';
+import { hasPath, readDevicePath, reportKeysWithoutDuct } from './read-device-path.js';
+import { placeOfDevice } from './read-device-place.js';
 import { readInterlock } from './read-interlock.js';
 import { readKind } from './read-kind.js';
 import { readOffLaw } from './read-off-law.js';
-import { readPlace, type HouseSoFar } from './read-place.js';
+import type { HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
 import { readStand } from './read-stand.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
@@ -55,8 +57,8 @@ function readDevice(
   if (typed === undefined || kind === undefined) return undefined;
   const { inFile, speeds } = typed;
 
-  const place = readPlace(reading, house, { inFile, path });
-  const laws = readDeviceLaws(reading, { inFile, speeds, kind, path });
+  const place = placeOfDevice(reading, house, { inFile, path, kind });
+  const laws = place === 'indoors' ? [] : readDeviceLaws(reading, { inFile, speeds, kind, path });
   const duringTest = readStand(reading, house.preparation, {
     name,
     path,
@@ -64,7 +66,28 @@ function readDevice(
     assumed: 'closed',
     matters: inFile.closedLeakage !== undefined,
   });
-  const offLaw = readOffLaw(reading, { inFile, path, duringTest, hasFlow: laws?.length !== 0 });
+  reportKeysWithoutDuct(reading, inFile, path);
+  if (laws?.length === 0 && hasPath(inFile)) {
+    const key = inFile.duct === undefined ? 'damper' : 'duct';
+    const parameters = { key, way: place === 'indoors' ? 'to: indoors' : `kind: ${kind}` };
+    report(reading, [...path, key], { code: 'key.without-effect', parameters });
+  }
+  const topFlowM3PerS = laws?.at(-1)?.ratedFlowM3PerS;
+  const series =
+    hasPath(inFile) && topFlowM3PerS !== undefined
+      ? readDevicePath(reading, {
+          inFile,
+          name,
+          path,
+          direction: section,
+          topFlowM3PerS,
+          duringTest,
+          names: house.names,
+        })
+      : undefined;
+  const offLaw = hasPath(inFile)
+    ? undefined
+    : readOffLaw(reading, { inFile, path, duringTest, hasFlow: laws?.length !== 0 });
   const interlock = readInterlock(reading, house.names, {
     inFile: inFile.interlock,
     path: [...path, 'interlock'],
@@ -77,18 +100,25 @@ function readDevice(
     });
   }
   if (place === undefined || laws === undefined) return undefined;
+  if (hasPath(inFile) && laws.length > 0 && series === undefined) return undefined;
   return {
     id: name,
     origin: originOf(path),
     kind,
     direction: section,
-    ...place,
+    ...(place === 'indoors' ? indoorsOf(house) : place),
     speeds: laws,
     ...(offLaw === undefined ? {} : { offLaw }),
+    ...series,
     duringTest,
     ...(interlock === undefined ? {} : { interlock }),
     continuous: inFile.continuous ?? false,
   };
+}
+
+/** Where a device stands that moves air about inside its room only. */
+function indoorsOf({ names }: HouseSoFar): Pick<Device, 'zone' | 'to' | 'heightM'> {
+  return { zone: names.zones[0] ?? '', to: { kind: 'outdoors' }, heightM: 0 };
 }
 
 /** A device as typed: everything but its speeds, and its speeds in the order of the file. */

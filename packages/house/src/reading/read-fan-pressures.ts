@@ -20,6 +20,10 @@ const typicalFanOf: Readonly<Record<Exclude<DeviceKind, 'condensing dryer'>, Typ
   'central vacuum': 'central vacuum',
   'exhaust fan': 'other fan',
   'supply fan': 'inline fan',
+  'attic fan': 'other fan',
+  'summer cooling fan': 'other fan',
+  'subslab fan': 'other fan',
+  'evaporative cooler': 'inline fan',
 };
 
 /**
@@ -40,9 +44,38 @@ export function readFanPressures(
     readonly path: IssuePath;
   },
 ): FanPressures | undefined {
-  const { inFile, kind, path } = device;
+  return pressuresOf(reading, { ...device, fan: typicalFanOf[device.kind] });
+}
+
+/**
+ * Rating pressure and shut-off pressure of a booster fan: as given, else typical of an inline fan.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param inFile - what the file says
+ * @param path - where it stands
+ * @returns both pressures [Pa]; `undefined` where the given ones contradict each other
+ */
+export function readBoosterPressures(
+  reading: Reading,
+  inFile: PressuresInFile,
+  path: IssuePath,
+): FanPressures | undefined {
+  return pressuresOf(reading, { inFile, path, fan: 'inline fan' });
+}
+
+type PressuresInFile = Pick<DeviceInFile, 'ratingPressure' | 'shutOffPressure'>;
+
+function pressuresOf(
+  reading: Reading,
+  of: {
+    readonly inFile: PressuresInFile;
+    readonly fan: TypicalFanKind;
+    readonly path: IssuePath;
+  },
+): FanPressures | undefined {
+  const { inFile, fan, path } = of;
   const origin = originOf(path);
-  const typical = typicalFans[typicalFanOf[kind]];
+  const typical = typicalFans[fan];
   const { ratingPressure: rating, shutOffPressure: shutOff } = inFile;
   if (rating !== undefined && shutOff !== undefined && rating >= shutOff) {
     report(reading, [...path, 'ratingPressure'], {

@@ -8,7 +8,7 @@ import { originOf, type Reading } from './reading.js';
 import { damperExponentSource, ourChoice } from './sources.js';
 
 /** Exponent of the leakage of a closed damper [-]. */
-const damperExponent = 0.5;
+export const damperExponent = 0.5;
 
 /**
  * The law of a closed damper, where its leakage is given; else it is listed where that leakage is taken to be.

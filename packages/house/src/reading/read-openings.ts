@@ -1,10 +1,12 @@
-import { openingFile } from '../file/opening-file.js';
+import { openingFile, type OpeningInFile } from '../file/opening-file.js';
 import { insideZoneKinds, type Opening, type TestPreparation } from '../house.js';
+import type { IssuePath } from '@evendraft/text';
 import type { RawItem } from './read-section.js';
-import { readOpeningLaw } from './read-law.js';
+import { readInlet } from './read-inlet.js';
 import { readPlace, type HouseSoFar, type ReadPlace } from './read-place.js';
 import { readStand } from './read-stand.js';
-import { originOf, readValue, type Reading } from './reading.js';
+import { originOf, readValue, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
 
 /**
  * Reads the holes that are always there.
@@ -23,17 +25,49 @@ export function readOpenings(
     const inFile = readValue(reading, openingFile, { path, raw: raw ?? {} });
     if (inFile === undefined) return [];
     const place = readPlace(reading, house, { inFile, path });
-    const law = readOpeningLaw(reading, { inFile, path });
+    const positions = readPositions(reading, inFile, path);
+    const canShut = positions.positions?.includes('shut') ?? false;
     const duringTest = readStand(reading, house.preparation, {
       name,
       path,
       given: inFile.duringTest,
-      assumed: 'open',
+      assumed: canShut ? 'closed' : 'open',
       matters: place !== undefined && leadsOutside(house, place),
     });
-    if (place === undefined || law === undefined) return [];
-    return [{ id: name, origin: originOf(path), ...place, law, duringTest }];
+    if (inFile.closedLeakage !== undefined && inFile.damper === undefined) {
+      const parameters = { key: 'closedLeakage', way: 'an opening without damper' };
+      report(reading, [...path, 'closedLeakage'], { code: 'key.without-effect', parameters });
+    }
+    const inlet = readInlet(reading, { inFile, path, duringTest, motorized: false });
+    if (place === undefined || inlet === undefined) return [];
+    return [{ id: name, origin: originOf(path), ...place, ...inlet, ...positions, duringTest }];
   });
+}
+
+/** Positions of a window; none of what is always open. */
+function readPositions(
+  reading: Reading,
+  { positions: typed, baseline }: OpeningInFile,
+  path: IssuePath,
+): Pick<Opening, 'positions' | 'baselinePosition'> {
+  const list = typeof typed === 'string' ? [typed] : (typed ?? []);
+  if (list.length === 0) {
+    if (baseline !== undefined) {
+      const parameters = { key: 'baseline', way: 'an opening without positions' };
+      report(reading, [...path, 'baseline'], { code: 'key.without-effect', parameters });
+    }
+    return {};
+  }
+  const positions = [...new Set(list)];
+  if (baseline !== undefined) return { positions, baselinePosition: baseline };
+  const assumed = positions.includes('shut') ? 'shut' : 'open';
+  reading.assumptions.push({
+    origin: originOf(path),
+    what: 'position in the baseline',
+    value: assumed,
+    source: ourChoice('windows are shut unless the study has them open'),
+  });
+  return { positions, baselinePosition: assumed };
 }
 
 /** Whether an opening was part of what an airtightness test measured. */

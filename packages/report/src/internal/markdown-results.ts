@@ -6,6 +6,8 @@ import type { MarkdownSection } from './markdown-findings.js';
 import type { MarkdownColumn } from './markdown-page.js';
 import { roundedUp } from './proof-sentences.js';
 import { deliveredFlowCells } from './delivered-flow-cells.js';
+import { makeUpCells } from './make-up-cells.js';
+import { rangeWarningWords } from './range-warning-words.js';
 import { conditionWords, situationWords } from './situation-words.js';
 
 /**
@@ -20,6 +22,7 @@ export function markdownResults(section: MarkdownSection): void {
   situations(section);
   devices(section);
   makeUp(section);
+  beyondRange(section);
 }
 
 const right = (header: string): MarkdownColumn => ({ header, align: 'right' });
@@ -133,19 +136,30 @@ function devices({ page, assessment, printer }: MarkdownSection): void {
 
 function makeUp({ page, assessment, printer }: MarkdownSection): void {
   const states = deepestPerState(assessment.worstCase.situations);
+  const faces = states.some(({ makeUp: openings }) =>
+    openings.some(({ faceVelocityMPerS }) => faceVelocityMPerS !== undefined),
+  );
   const rows = states.flatMap((state) =>
-    state.makeUp.map(({ opening, damper, flowM3PerS }) => [
-      state.label,
-      opening,
-      damper,
-      printer.flow(flowM3PerS),
-    ]),
+    state.makeUp.map((opening) => [state.label, ...makeUpCells(opening, printer, faces)]),
   );
   if (rows.length === 0) return;
   page.heading(2, 'Make-up air');
   page.paragraph('Flow into the house; negative is outwards. Each state as above.');
   page.table(
-    [{ header: 'Running' }, { header: 'Opening' }, { header: 'Damper' }, right('Flow')],
+    [
+      { header: 'Running' },
+      { header: 'Opening' },
+      { header: 'Damper' },
+      right('Flow'),
+      ...(faces ? [right('Face velocity')] : []),
+    ],
     rows,
   );
+}
+
+function beyondRange({ page, assessment }: MarkdownSection): void {
+  const sentences = rangeWarningWords(assessment.worstCase);
+  if (sentences.length === 0) return;
+  page.heading(2, 'Laws beyond their range');
+  page.bullets(sentences);
 }

@@ -9,6 +9,8 @@ export interface NumberPrinter {
   readonly pressureSize: (pressurePa: number) => string;
   /** A volume flow, whole, e.g. `850 cfm`. */
   readonly flow: (volumeFlowM3PerS: number) => string;
+  /** A velocity at a face of a hood or plenum, as the trade says it: `120 fpm`. */
+  readonly faceVelocity: (velocityMPerS: number) => string;
   /** Any assumed or given value in the unit that is customary for its size. */
   readonly value: (si: number, dimension: AssumedDimension) => string;
 }
@@ -71,6 +73,14 @@ export function numberPrinter(system: UnitSystem): NumberPrinter {
       return size > 0 && size < 0.05 ? 'less than 0.1 Pa' : pascals(size);
     },
     flow: (volumeFlowM3PerS) => print(volumeFlowM3PerS, 'volumeFlow', forms.volumeFlow),
+    faceVelocity: (velocityMPerS) =>
+      formatQuantity(
+        velocityMPerS,
+        'speed',
+        system === 'us'
+          ? { system, unit: 'fpm', decimals: 0 }
+          : { system, unit: 'm/s', decimals: 2 },
+      ),
     value: (si, dimension) =>
       withoutEmptyDecimals(print(si, dimension, formFor(si, dimension, forms))),
   };

@@ -15,6 +15,7 @@ export function proofSentences(study: WorstCaseStudy): readonly string[] {
     `${countWords(counts.solves, 'balance')} solved: ${countWords(counts.states, 'state')}, ` +
       `${countWords(counts.weathers, 'weather')}, ` +
       `${countWords(counts.airtightnessCases, 'airtightness case')}, and their baselines.`,
+    ...coverageSentences(study),
     'Air flowing into a zone less air flowing out of it is at most ' +
       `${roundedUp(proof.largestRelativeResidual)} of the flow through that zone.`,
     radius === null
@@ -46,4 +47,23 @@ function exceptions(notEnclosed: number): string {
   return notEnclosed === 0
     ? ''
     : `, except in ${countWords(notEnclosed, 'solve')} where this could not be shown`;
+}
+
+/** How states that were not solved are covered, and by what. */
+function coverageSentences({ coverage }: WorstCaseStudy): readonly string[] {
+  if (coverage === undefined) return [];
+  const { situations, ordered, notOrdered, proved } = coverage;
+  return [
+    proved
+      ? `Not all of the ${situations.toLocaleString('en-US')} situations were solved one by one: with all ` +
+        'else held, more air out lowers every pressure, so that for these only the settings that ' +
+        `carry most were needed: ${ordered.join(', ')}. That was shown flow law against flow law.`
+      : `Not all of the ${situations.toLocaleString('en-US')} situations were solved, and that the ` +
+        'worst is among those that were could not be shown.',
+    ...(notOrdered.length === 0
+      ? []
+      : [
+          `Gone through at every setting, because that does not hold for them: ${notOrdered.join(', ')}.`,
+        ]),
+  ];
 }

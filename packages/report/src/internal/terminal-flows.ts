@@ -1,4 +1,5 @@
 import { deliveredFlowCells } from './delivered-flow-cells.js';
+import { makeUpCells } from './make-up-cells.js';
 import { situationWords } from './situation-words.js';
 import type { TerminalSection } from './terminal-findings.js';
 
@@ -30,18 +31,16 @@ export function terminalFlows(section: TerminalSection): void {
     );
   }
   if (worst.makeUp.length > 0) {
+    const faces = worst.makeUp.some(({ faceVelocityMPerS }) => faceVelocityMPerS !== undefined);
     page.blank();
     page.table(
       [
         { header: 'Make-up opening', minimum: 10 },
         { header: 'Damper' },
         { header: 'Into the house', align: 'right' },
+        ...(faces ? [{ header: 'Face velocity', align: 'right' } as const] : []),
       ],
-      worst.makeUp.map(({ opening, damper, flowM3PerS }) => [
-        opening,
-        damper,
-        printer.flow(flowM3PerS),
-      ]),
+      worst.makeUp.map((opening) => makeUpCells(opening, printer, faces)),
     );
   }
 }

@@ -2,6 +2,7 @@ import { assumptionGroups, type AssumptionGroup } from './assumption-groups.js';
 import { countWords } from './count-words.js';
 import { fullStop } from './full-stop.js';
 import { proofSentences } from './proof-sentences.js';
+import { rangeWarningWords } from './range-warning-words.js';
 import { situationWords } from './situation-words.js';
 import type { TerminalSection } from './terminal-findings.js';
 
@@ -18,6 +19,7 @@ const unsolvedShown = 5;
  */
 export function terminalRemarks(section: TerminalSection): void {
   unsolved(section);
+  bullets(section, 'Laws beyond their range', rangeWarningWords(section.assessment.worstCase));
   assumed(section);
   bullets(section, 'Not modelled', section.assessment.notModelled);
   bullets(section, 'Cautions', section.assessment.cautions);

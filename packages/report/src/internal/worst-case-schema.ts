@@ -31,7 +31,20 @@ const balanceSchema = z.strictObject({
       opening: text,
       damper: z.enum(['open', 'closed']),
       flowM3PerS: volumeFlowM3PerS,
+      faceVelocityMPerS: z.exactOptional(z.number().meta({ unit: 'm/s' })),
     }),
+  ),
+  warnings: z.exactOptional(
+    z.array(
+      z.strictObject({
+        item: text,
+        part: z.exactOptional(text),
+        code: z.enum(['VelocityBeyondLaw', 'RoughnessBeyondLaw', 'ReynoldsBeyondLaw']),
+        found: z.number(),
+        most: z.number(),
+        unit: text,
+      }),
+    ),
   ),
   proof: z.strictObject({
     iterations: count,
@@ -74,6 +87,14 @@ export const worstCaseSchema = z.strictObject({
     airtightnessCases: count,
     solves: count,
   }),
+  coverage: z.exactOptional(
+    z.strictObject({
+      situations: count,
+      ordered: z.array(text),
+      notOrdered: z.array(text),
+      proved: z.boolean(),
+    }),
+  ),
   proof: z.strictObject({
     largestRelativeResidual: z.number().meta({ unit: '-' }),
     largestEnclosureRadiusPa: pressurePa.nullable(),

@@ -1,5 +1,6 @@
-import type { WorstCaseStudy, WorstPressure } from '@evendraft/studies';
+import type { WorstPressure } from '@evendraft/studies';
 import type { MissingFact } from '../choose-limit.js';
+import type { JudgedStudy } from '../judged-study.js';
 
 /**
  * What a reader must know about the study before a verdict means anything.
@@ -8,7 +9,7 @@ import type { MissingFact } from '../choose-limit.js';
  * @param worst - the situation that was judged
  * @returns sentences; none where all was solved, unique and bounded
  */
-export function studyNotes(worstCase: WorstCaseStudy, worst: WorstPressure): readonly string[] {
+export function studyNotes(worstCase: JudgedStudy, worst: WorstPressure): readonly string[] {
   const unsolved = worstCase.unsolved.length;
   const all = unsolved + worstCase.situations.length;
   const balance = worstCase.situations.find(

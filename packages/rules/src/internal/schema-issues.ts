@@ -39,7 +39,9 @@ export function schemaIssues(problem: z.core.$ZodIssue): readonly Issue[] {
       return at('limits.not-allowed', { found, allowed, ...typed });
     }
     case 'too_big':
-      return at('limits.sign', { found });
+      return Number(problem.maximum) === 0
+        ? at('limits.sign', { found })
+        : at('limits.too-large', { found, highest: Number(problem.maximum) });
     case 'too_small':
       return problem.origin === 'number'
         ? at('limits.out-of-range', { found, lowest: Number(problem.minimum) })

@@ -1,5 +1,6 @@
 import type { Source } from '@evendraft/house';
-import type { AppliesTo, Limit, LimitSet } from '../limit-set.js';
+import type { AppliesTo } from '../applies-to.js';
+import type { Limit, LimitSet } from '../limit-set.js';
 
 const recalled: Source = {
   document: 'CMHC Chimney Safety Tests manual',
@@ -41,6 +42,19 @@ export const chimneyHeightTable: LimitSet = {
   note: 'An older table; later programmes replaced it by limits by vent type or by tests of spillage and carbon monoxide. A chimney between two heights of the table takes the limit of the lower one (our choice).',
   testSetUp:
     'Pressure of the house with every fan off; then exhaust fans, dryer and other exhaust on with windows and outside doors shut; the first reading is subtracted.',
+  testConfigurations: [
+    {
+      id: 'all-exhaust',
+      words: 'Exhaust fans, dryer and other exhaust at high, windows and outside doors shut.',
+      exhaust: 'all',
+      doors: 'as found',
+      hearthDamper: 'not stated',
+      airHandler: 'not stated',
+      firing: 'nothing',
+      baseline: 'everything off, same doors',
+      source: recalled,
+    },
+  ],
   limits: [
     ...chimneyRows({ fuel: 'gas', exteriorPa: [-5, -5, -5], interiorPa: [-5, -6, -7] }),
     ...chimneyRows({ fuel: 'oil', exteriorPa: [-4, -4, -4], interiorPa: [-4, -5, -6] }),

@@ -20,11 +20,25 @@ export const germany4Pa: LimitSet = {
   edition: '2026-11',
   document: restated.document,
   editionOfDocument: 'not stated where it was read',
+  region: 'Germany',
   summary:
     'Largest negative pressure of a dwelling: 4 Pa (0.04 mbar) with appliances that depend on room air, usually 8 Pa with appliances that do not.',
   note: 'FeuVO section 4 also accepts other ways: exhaust and hearth kept from running together, the discharge of flue gas monitored, or flue gas removed by the extract system. The district chimney sweep decides. The limit is read as the pressure of the zone against outdoors (our choice).',
   testSetUp:
     'Strongest extraction on and the appliance running; the pressure of the room against outdoors recorded for 5 minutes.',
+  testConfigurations: [
+    {
+      id: 'strongest-extraction',
+      words: 'Extraction at its strongest, the appliance running, for 5 minutes.',
+      exhaust: 'all',
+      doors: 'as found',
+      hearthDamper: 'not stated',
+      airHandler: 'not stated',
+      firing: 'all',
+      baseline: 'nothing is subtracted',
+      source: restated,
+    },
+  ],
   limits: [
     {
       id: 'room-air-dependent',

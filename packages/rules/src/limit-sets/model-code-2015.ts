@@ -1,4 +1,6 @@
 import type { Source } from '@evendraft/house';
+import { allExhaustTest } from '../internal/all-exhaust-test.js';
+import { draftByWeather } from '../internal/draft-by-weather.js';
 import type { LimitSet } from '../limit-set.js';
 
 const recalled: Source = {
@@ -22,11 +24,13 @@ export const modelCode2015: LimitSet = {
   document:
     'IRC Appendix T and IECC Appendix RA, Recommended procedure for worst-case testing of atmospheric venting systems',
   editionOfDocument: '2015',
+  region: 'United States',
   summary:
     'The limits by vent type as an appendix to a model code gives them, with vent categories and a row for decorative vented gas appliances; written for dwellings of 5 air changes per hour at 50 Pa or tighter.',
   note: 'An appendix binds only where a jurisdiction adopted it; from memory, it is no longer among the appendices of the 2018 residential code.',
   testSetUp:
     'Base pressure of the zone with every fan off; then the dryer and all exhaust fans on, interior doors shut where that makes the zone more negative, the air handler on only if it makes it worse; the base pressure is subtracted.',
+  testConfigurations: [allExhaustTest(recalled)],
   limits: [
     {
       id: 'category-1-water-heater',
@@ -159,4 +163,12 @@ export const modelCode2015: LimitSet = {
     },
   ],
   exclusions: [],
+  draftLimits: [
+    draftByWeather({
+      document: 'International Energy Conservation Code',
+      edition: '2015',
+      section: 'Appendix RA',
+      status: 'memory',
+    }),
+  ],
 };

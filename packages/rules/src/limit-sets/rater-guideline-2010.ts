@@ -1,4 +1,5 @@
 import type { Source } from '@evendraft/house';
+import { allExhaustTest } from '../internal/all-exhaust-test.js';
 import type { LimitSet } from '../limit-set.js';
 
 const recalled: Source = {
@@ -20,11 +21,13 @@ export const raterGuideline2010: LimitSet = {
   edition: '2026-11',
   document: recalled.document,
   editionOfDocument: '2010',
+  region: 'United States',
   summary:
     'Two limits: 5 Pa for atmospherically vented appliances, 15 Pa for pellet stoves with exhaust fan and sealed vent.',
   note: 'An interim guideline; raters have since been referred to ANSI/ACCA 12 QH, Appendix A, for combustion-zone pressure and carbon monoxide.',
   testSetUp:
     'Base pressure of the zone with every fan off; then the dryer and all exhaust fans on, interior doors shut where that makes the zone more negative, the air handler on only if it makes it worse; the base pressure is subtracted.',
+  testConfigurations: [allExhaustTest(recalled)],
   limits: [
     {
       id: 'atmospheric',

@@ -1,4 +1,6 @@
 import type { Source } from '@evendraft/house';
+import { allExhaustTest } from '../internal/all-exhaust-test.js';
+import { draftByWeather } from '../internal/draft-by-weather.js';
 import type { LimitSet } from '../limit-set.js';
 
 const table = {
@@ -7,6 +9,11 @@ const table = {
 } satisfies Omit<Source, 'status'>;
 const restated: Source = { ...table, status: 'found second-hand' };
 const recalled: Source = { ...table, status: 'memory' };
+const actions: Source = {
+  document: 'BPI Technical Standards',
+  section: 'combustion-safety action table, carbon monoxide in the flue',
+  status: 'memory',
+};
 
 /**
  * Limits of the combustion zone by vent type, alone or on a common vent.
@@ -22,11 +29,13 @@ export const ventTypeTable: LimitSet = {
   document: table.document,
   editionOfDocument:
     'editions before ANSI/BPI-1200-S-2015; exact year not stated where it was read',
+  region: 'United States',
   summary:
     'Largest fall of the combustion zone below its baseline, by kind of appliance, vent and whether the vent is shared.',
   note: 'The later standard ANSI/BPI-1200-S dropped depressurization and draft limits as criteria and kept tests of spillage and carbon monoxide.',
   testSetUp:
     'Base pressure of the zone with every fan off; then the dryer and all exhaust fans on, interior doors shut where that makes the zone more negative, the air handler on only if it makes it worse; the base pressure is subtracted.',
+  testConfigurations: [allExhaustTest(restated)],
   limits: [
     {
       id: 'water-heater-alone',
@@ -154,4 +163,63 @@ export const ventTypeTable: LimitSet = {
     },
   ],
   exclusions: [],
+  draftLimits: [
+    draftByWeather({
+      document: 'BPI Technical Standards',
+      section: 'Acceptable Draft Test Ranges',
+      status: 'memory',
+    }),
+  ],
+  spillageTimes: [
+    {
+      id: 'one-minute',
+      condition: 'Spillage ends within 60 s of start-up',
+      vent: 'either',
+      limitS: 60,
+      source: {
+        document: 'BPI Technical Standards, Heating Professional',
+        section: 'spillage test, as a test-procedure sheet restates it',
+        status: 'found second-hand',
+      },
+    },
+  ],
+  ambientCo: [
+    {
+      id: 'end-of-tests',
+      fromPpm: 35,
+      action: 'Above it tests end: stop the appliance, ventilate, and find the source.',
+      leave: false,
+      source: {
+        document: 'BPI Technical Standards',
+        section: 'ambient carbon monoxide during tests',
+        status: 'found second-hand',
+      },
+    },
+  ],
+  flueCo: [
+    {
+      id: 'tune',
+      condition: 'From 26 ppm a tune-up is recommended',
+      applies: [{}],
+      limitPpm: 25,
+      basis: 'as measured',
+      source: actions,
+    },
+    {
+      id: 'stop-and-repair',
+      condition: 'From 100 ppm the work stops until it is repaired',
+      applies: [{}],
+      limitPpm: 100,
+      basis: 'as measured',
+      source: actions,
+    },
+    {
+      id: 'emergency',
+      condition: 'Above 400 ppm it is an emergency',
+      applies: [{}],
+      limitPpm: 400,
+      basis: 'as measured',
+      source: actions,
+    },
+  ],
 };

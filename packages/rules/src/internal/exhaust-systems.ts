@@ -1,0 +1,45 @@
+import type { Device, House } from '@evendraft/house';
+
+/**
+ * Rated flow of a device at its highest speed [m³/s].
+ *
+ * @param device - the device
+ * @returns its flow; 0 for one that moves no air out [m³/s]
+ */
+export function highestFlow({ speeds }: Device): number {
+  return Math.max(0, ...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
+}
+
+/**
+ * The exhaust of a house that moves air, strongest first; of equals the first of the house.
+ *
+ * @param house - the house
+ * @returns its exhaust devices
+ */
+export function exhaustSystems(house: House): readonly Device[] {
+  return house.devices
+    .filter(({ direction, speeds }) => direction === 'exhaust' && speeds.length > 0)
+    .sort((one, other) => highestFlow(other) - highestFlow(one));
+}
+
+/** A supply fan, with the exhaust that it starts with. */
+export interface PoweredSupply {
+  readonly device: Device;
+  readonly flowM3PerS: number;
+}
+
+/**
+ * Supply fans that start with a device, or that run continuously [m³/s].
+ *
+ * @param house - the house
+ * @param driver - id of the device
+ * @returns the fans with their rated flows
+ */
+export function suppliesWith(house: House, driver: string): readonly PoweredSupply[] {
+  return house.devices
+    .filter(
+      ({ direction, interlock, continuous }) =>
+        direction === 'supply' && (interlock?.driver === driver || continuous),
+    )
+    .map((device) => ({ device, flowM3PerS: highestFlow(device) }));
+}

@@ -1,0 +1,40 @@
+import type { House, Opening } from '@evendraft/house';
+
+/**
+ * Free area of the permanent openings between a zone and other zones that the house describes [m²].
+ *
+ * Only openings described by an area count; one described by a flow has no area of its own.
+ *
+ * @param house - the house
+ * @param zone - id of the zone
+ * @returns the openings with their areas
+ */
+export function openingsToRooms(
+  house: House,
+  zone: string,
+): readonly { readonly opening: Opening; readonly areaM2: number }[] {
+  return house.openings.flatMap((opening) => {
+    const { law, to } = opening;
+    if (to.kind !== 'zone' || law.kind !== 'orifice') return [];
+    return opening.zone === zone || to.zone === zone ? [{ opening, areaM2: law.areaM2 }] : [];
+  });
+}
+
+/**
+ * The zones that permanent openings join to a zone, however many lie between; doors do not count.
+ *
+ * @param house - the house
+ * @param zone - id of the zone
+ * @returns ids, the zone itself first
+ */
+export function joinedZones(house: House, zone: string): readonly string[] {
+  const joined = [zone];
+  for (const here of joined) {
+    for (const { to, zone: from } of house.openings) {
+      if (to.kind !== 'zone') continue;
+      const other = from === here ? to.zone : to.zone === here ? from : undefined;
+      if (other !== undefined && !joined.includes(other)) joined.push(other);
+    }
+  }
+  return joined;
+}

@@ -1,0 +1,7 @@
+import type { WorstCaseStudy } from '@evendraft/studies';
+
+/** What judging needs of a study: the true worst case, or a programme's own test. */
+export type JudgedStudy = Pick<
+  WorstCaseStudy,
+  'situations' | 'unsolved' | 'zones' | 'appliances' | 'proof'
+>;

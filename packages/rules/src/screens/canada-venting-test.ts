@@ -1,0 +1,64 @@
+import { insideZoneKinds } from '@evendraft/house';
+import { judgedBy } from '../internal/answer.js';
+import { amount, line } from '../internal/arithmetic-line.js';
+import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
+import type { Screen } from '../internal/screen.js';
+import { siOf } from '../internal/si-of.js';
+
+const tightTrigger = siOf('75 L/s', 'volumeFlow');
+const otherTrigger = siOf('125 L/s', 'volumeFlow');
+
+/**
+ * Whether a house needs a venting test: by its exhaust, its hearth and how tight it is.
+ *
+ * Source: CMHC procedure, read in a course text for gas technicians that restates it.
+ */
+export const canadaVentingTest: Screen = {
+  rule: {
+    id: 'canada-venting-test',
+    title: 'Need for a venting test on site',
+    region: 'Canada',
+    source: {
+      document: 'CMHC combustion venting procedure',
+      section: 'screening, as a course text for gas technicians restates it',
+      status: 'found second-hand',
+    },
+    notes: ['Within means that this screen does not ask for the test; other rules may.'],
+  },
+  run({ house, facts }) {
+    const exhaust = exhaustSystems(house).reduce((sum, device) => sum + highestFlow(device), 0);
+    const inside = house.zones.filter(({ kind }) => insideZoneKinds.includes(kind));
+    const fireplace = house.appliances.some(
+      ({ vent, fuel, zone }) =>
+        vent === 'open hearth' && fuel !== 'gas' && inside.some(({ id }) => id === zone),
+    );
+    const { builtInYear: year, sealedOrStuccoed = false } = facts;
+    const tight =
+      sealedOrStuccoed ||
+      (year !== undefined && (year > 1993 || (year > 1970 && exhaust > tightTrigger)));
+    const trigger =
+      tight || (year === undefined && !sealedOrStuccoed) ? tightTrigger : otherTrigger;
+    const known = year !== undefined || sealedOrStuccoed;
+    return [
+      judgedBy(
+        this.rule,
+        {
+          why: known
+            ? `By its year and its walls it counts as a ${tight ? 'tight' : 'usual'} house.`
+            : 'Neither its year nor its walls are stated: it is taken as a tight house, the stricter case.',
+          arithmetic: [
+            line('exhaust', 'all devices at their highest speed', amount.flow(exhaust)),
+            line('trigger', tight || !known ? 'tight house' : 'other house', amount.flow(trigger)),
+            line('wood fireplace', 'in the house', fireplace ? 'yes' : 'no'),
+          ],
+        },
+        {
+          held: fireplace
+            ? 'beyond the limit'
+            : { value: exhaust, limit: trigger, sense: 'at most' },
+          satisfiedBy: ['A venting test on site by a qualified person.'],
+        },
+      ),
+    ];
+  },
+};

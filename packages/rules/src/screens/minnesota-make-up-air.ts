@@ -1,0 +1,198 @@
+import type { House } from '@evendraft/house';
+import { judgedBy, lacks, type Rule } from '../internal/answer.js';
+import { amount, line } from '../internal/arithmetic-line.js';
+import { burnersInside, burnsSolidFuel } from '../internal/burners.js';
+import { exhaustSystems, highestFlow, suppliesWith } from '../internal/exhaust-systems.js';
+import type { Screen, ScreenContext } from '../internal/screen.js';
+import { siOf } from '../internal/si-of.js';
+import type { ArithmeticLine, RuleFinding } from '../rule-finding.js';
+import {
+  minnesotaColumns,
+  minnesotaPassiveOpening,
+  minnesotaSource,
+  type MinnesotaColumn,
+} from './minnesota-passive-openings.js';
+
+const dryerFlow = siOf('135 cfm', 'volumeFlow');
+const inch = siOf('1 in', 'length');
+const exhaustShare = 0.8;
+
+/**
+ * Make-up air of a new dwelling in Minnesota, step by step as the state's form has it.
+ *
+ * Source: Minnesota Rules 1346.0501, Table 501.4.1 (501.3.1), read.
+ */
+export const minnesotaMakeUpAir: Screen = {
+  rule: {
+    id: 'minnesota-make-up-air',
+    title: 'Make-up air of a new dwelling, state worksheet',
+    region: 'Minnesota',
+    source: minnesotaSource,
+    notes: [
+      'For new dwellings. Barometric dampers are prohibited in passive openings where any appliance is atmospherically vented. Openings above 8 in. have a motorized damper interlocked with the largest exhaust.',
+      'Equivalent length is 100 ft of smooth round metal: take off 40 ft for the outside hood and 10 ft for each right angle; flexible duct is one inch larger, stretched.',
+      'A test by ASTM E1998 is an exception to the worksheet (501.4.1, exception 1).',
+    ],
+  },
+  run(context) {
+    const { house } = context;
+    const { column, why } = columnOf(house);
+    const { arithmetic, makeUpM3PerS } = worksheet(house, column);
+    if (makeUpM3PerS <= 0) {
+      return [
+        judgedBy(this.rule, { why, arithmetic }, { held: 'within the limit', satisfiedBy: [] }),
+      ];
+    }
+    const opening = minnesotaPassiveOpening(column, makeUpM3PerS);
+    const size = line(
+      'passive opening',
+      `table for column ${column}`,
+      opening === undefined
+        ? 'none: powered make-up air'
+        : `${opening.diameterIn} in. round${opening.motorizedDamper ? ' with motorized damper' : ''}`,
+    );
+    return [
+      judgeBuilt(this.rule, context, {
+        why,
+        arithmetic: [...arithmetic, size],
+        makeUpM3PerS,
+        ...(opening === undefined ? {} : { diameterM: opening.diameterIn * inch }),
+      }),
+    ];
+  },
+};
+
+/** The column of the state's tables by the appliances inside. */
+function columnOf(house: House): { readonly column: MinnesotaColumn; readonly why: string } {
+  const burners = burnersInside(house);
+  const atmospheric = burners.filter(
+    (one) => one.vent === 'natural draft' || one.vent === 'open hearth' || burnsSolidFuel(one),
+  ).length;
+  const fanAssisted = burners.some(
+    ({ vent }) => vent === 'fan assisted' || vent === 'induced draft',
+  );
+  const column = atmospheric > 1 ? 'D' : atmospheric === 1 ? 'C' : fanAssisted ? 'B' : 'A';
+  return { column, why: `Column ${column}: ${minnesotaColumns[column].words}.` };
+}
+
+function worksheet(
+  house: House,
+  column: MinnesotaColumn,
+): { readonly arithmetic: readonly ArithmeticLine[]; readonly makeUpM3PerS: number } {
+  const { factor } = minnesotaColumns[column];
+  const infiltration = factor * house.floorAreaM2;
+  const systems = exhaustSystems(house);
+  const continuous = systems.filter((device) => device.continuous);
+  const dryers = systems.filter(({ kind }) => kind === 'dryer');
+  const rated = systems.filter(
+    (device) =>
+      !continuous.includes(device) &&
+      device.kind !== 'dryer' &&
+      !isMatched(house, device.id, highestFlow(device)),
+  );
+  // Column A has no second rating.
+  const counted = rated.slice(0, column === 'A' ? 1 : 2);
+  const parts = [
+    ...continuous.map((device) =>
+      line(device.id, 'continuous exhaust', amount.flow(highestFlow(device))),
+    ),
+    ...dryers.map(({ id }) => line(id, 'dryer, 135 cfm by the form', amount.flow(dryerFlow))),
+    ...counted.map((device, index) =>
+      line(
+        device.id,
+        `80 % of the ${index === 0 ? 'largest' : 'next largest'} exhaust rating`,
+        amount.flow(exhaustShare * highestFlow(device)),
+      ),
+    ),
+  ];
+  const exhaust =
+    continuous.reduce((sum, device) => sum + highestFlow(device), 0) +
+    dryers.length * dryerFlow +
+    counted.reduce((sum, device) => sum + exhaustShare * highestFlow(device), 0);
+  return {
+    makeUpM3PerS: exhaust - infiltration,
+    arithmetic: [
+      line('pressure factor', `column ${column}`, amount.flowPerArea(factor)),
+      line(
+        'floor area',
+        'conditioned, unfinished basement included',
+        amount.area(house.floorAreaM2),
+      ),
+      line('infiltration', 'pressure factor × floor area', amount.flow(infiltration)),
+      ...parts,
+      line('exhaust', 'all of these', amount.flow(exhaust)),
+      line('make-up air', 'exhaust less infiltration', amount.flow(exhaust - infiltration)),
+    ],
+  };
+}
+
+/** Exhaust with powered make-up air that is interlocked and matched drops out of the form. */
+function isMatched(house: House, device: string, flow: number): boolean {
+  const supplied = suppliesWith(house, device)
+    .filter(({ device: fan }) => fan.interlock !== undefined)
+    .reduce((sum, { flowM3PerS }) => sum + flowM3PerS, 0);
+  return supplied > 0 && supplied >= flow;
+}
+
+function judgeBuilt(
+  rule: Rule,
+  { house, facts }: ScreenContext,
+  wanted: {
+    readonly why: string;
+    readonly arithmetic: readonly ArithmeticLine[];
+    readonly makeUpM3PerS: number;
+    readonly diameterM?: number;
+  },
+): RuleFinding {
+  const { why, arithmetic, makeUpM3PerS, diameterM } = wanted;
+  const satisfiedBy = [
+    diameterM === undefined
+      ? 'Powered make-up air of that flow, interlocked with the largest exhaust.'
+      : 'A passive opening of that size, or powered make-up air of that flow interlocked with the largest exhaust.',
+    'Exhaust of a smaller rating, or recirculating.',
+  ];
+  // What starts with exhaust that dropped out of the form is used up already.
+  const supplies = house.devices.filter(
+    ({ direction, interlock }) =>
+      direction === 'supply' &&
+      interlock !== undefined &&
+      !house.devices.some(
+        (device) =>
+          device.id === interlock.driver && isMatched(house, device.id, highestFlow(device)),
+      ),
+  );
+  const powered = supplies.reduce((sum, device) => sum + highestFlow(device), 0);
+  const diameters = house.makeUpOpenings.map(({ id, openLaw }) => ({
+    id,
+    diameterM:
+      facts.makeUp?.[id]?.ductDiameterM ??
+      (openLaw.kind === 'orifice' ? 2 * Math.sqrt(openLaw.areaM2 / Math.PI) : undefined),
+  }));
+  const unknown = diameters.filter((one) => one.diameterM === undefined);
+  if (powered < makeUpM3PerS && unknown.length > 0) {
+    return lacks(
+      rule,
+      { why, arithmetic },
+      unknown.map(({ id }) => `the diameter of the duct of the ${id}`),
+    );
+  }
+  const largest = Math.max(0, ...diameters.map((one) => one.diameterM ?? 0));
+  return judgedBy(
+    rule,
+    {
+      why,
+      arithmetic: [
+        ...arithmetic,
+        line('powered make-up air', 'built, interlocked', amount.flow(powered)),
+        line('passive make-up air', 'largest duct built, diameter', amount.length(largest)),
+      ],
+    },
+    {
+      held:
+        powered >= makeUpM3PerS || diameterM === undefined
+          ? { value: powered, limit: makeUpM3PerS, sense: 'at least' }
+          : { value: largest, limit: diameterM, sense: 'at least', nearBand: 0.1 * inch },
+      satisfiedBy,
+    },
+  );
+}

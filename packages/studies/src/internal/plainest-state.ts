@@ -1,0 +1,38 @@
+import type { CompiledHouse } from '@evendraft/house';
+import type { BalanceQuestion } from '../balance-study.js';
+import type { SearchedSituation } from './keep-extremes.js';
+import { solveStates } from './solve-states.js';
+import { stateOf } from './switches.js';
+import { inTies } from './ties.js';
+
+/**
+ * The plainest state that ties with a low extreme in every zone: switch by switch the lowest setting that
+ * changes nothing. It is the first of those that tie in the order of study, since more outflow never raises a
+ * pressure.
+ *
+ * @param compiled - the compiled house
+ * @param extreme - the situation, with what carries most switched on
+ * @returns the question with the plainer state, and the solves that it took
+ */
+export function plainestState(
+  compiled: CompiledHouse,
+  { question, order, pressuresPa }: SearchedSituation,
+): { readonly question: BalanceQuestion; readonly solves: number } {
+  const { state, weather, airtightnessCase = 0 } = question;
+  const settings: Record<string, string> = Object.fromEntries(
+    order.map(({ id }) => [id, state.running[id] ?? 'off']),
+  );
+  let solves = 0;
+  for (const { id, settings: all, lowering } of order) {
+    const lower = all.slice(0, all.indexOf(settings[id]!));
+    if (lowering.length === all.length || lower.length === 0) continue;
+    const states = lower.map((setting) => stateOf({ ...settings, [id]: setting }, state.doors));
+    const rows = solveStates({ compiled, weather, airtightnessCase }, states);
+    solves += states.length;
+    const first = rows.findIndex((row) =>
+      row?.every((pressure, zone) => inTies(pressure) === inTies(pressuresPa[zone]!)),
+    );
+    if (first >= 0) settings[id] = lower[first]!;
+  }
+  return { question: { ...question, state: stateOf(settings, state.doors) }, solves };
+}

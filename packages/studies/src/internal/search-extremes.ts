@@ -1,0 +1,184 @@
+import {
+  baselineOf,
+  type CompiledHouse,
+  type HouseWeather,
+  type OperatingState,
+} from '@evendraft/house';
+import type { BalanceQuestion } from '../balance-study.js';
+import type { ShownRange } from './carries-at-least.js';
+import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
+import { plainestState } from './plainest-state.js';
+import { orderNothing, orderSettings, type OrderedSwitch } from './setting-order.js';
+import { solveStates } from './solve-states.js';
+import { combinationsOf, doorSwitchesOf, stateOf } from './switches.js';
+
+/** Situations that hold every extreme of a house, and how that was shown. */
+export interface Extremes {
+  /** One for each zone and kind of extreme, and the deepest situations beside them. */
+  readonly found: readonly FoundExtreme[];
+  readonly coverage: OrderingCoverage;
+}
+
+/** What was shown law against law, and what was gone through. */
+export interface OrderingCoverage {
+  /** Switches of which only the settings that carry most or least outward were solved. */
+  readonly ordered: readonly string[];
+  /** Switches of which every setting was solved, because the ordering does not hold or was not shown. */
+  readonly notOrdered: readonly string[];
+  readonly solves: number;
+  readonly unsolved: readonly BalanceQuestion[];
+  /** True where every pressure stayed in the range in which the laws were compared. */
+  readonly premiseHolds: boolean;
+}
+
+/** What is searched, and how the search rests between blocks of solves. */
+export interface ExtremeSearch {
+  readonly compiled: CompiledHouse;
+  readonly weathers: readonly HouseWeather[];
+  /** Called between blocks of solves, with how many are done. */
+  readonly rest?: (done: number) => Promise<void>;
+}
+
+/** Solves in one batch. */
+const rowsPerBatch = 512;
+/** Times that the laws are compared over a wider range before every setting is gone through. */
+const mostAttempts = 3;
+
+/**
+ * Finds the situations with the lowest and highest pressure and the largest fall and rise of every zone, by
+ * the ordering of settings.
+ *
+ * Weather, doors and airtightness are gone through; so is every switch whose settings are not ordered. For the
+ * others only the settings that carry most outward are solved, and for the highest pressures those that carry
+ * least. Between the two lies every pressure of the house, which must stay where the laws were compared; where
+ * it does not, they are compared further, and at last nothing is ordered.
+ *
+ * @param input - house, weathers, how to rest
+ * @returns the extremes and the coverage
+ */
+export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
+  let needed: ShownRange | undefined = { fromPa: -100, toPa: 30 };
+  for (let attempt = 1; ; attempt += 1) {
+    const { met, ...extremes } = await searchOnce(input, needed);
+    if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
+    needed =
+      attempt < mostAttempts
+        ? {
+            fromPa: 1.5 * Math.min(met.fromPa, needed.fromPa),
+            toPa: 1.5 * Math.max(met.toPa, needed.toPa),
+          }
+        : undefined;
+  }
+}
+
+/** One search with the laws compared over the range needed; without one nothing is ordered. */
+async function searchOnce(
+  { compiled, weathers, rest }: ExtremeSearch,
+  needed: ShownRange | undefined,
+): Promise<Extremes & { readonly met: ShownRange }> {
+  const { house } = compiled;
+  const kept = keepExtremes(house.zones);
+  const orders: (readonly OrderedSwitch[])[] = [];
+  const unsolved: BalanceQuestion[] = [];
+  let solves = 0;
+  let met: ShownRange = { fromPa: 0, toPa: 0 };
+  let premiseHolds = true;
+
+  for (const airtightnessCase of house.airtightness.cases.keys()) {
+    for (const weather of weathers) {
+      const at = { compiled, weather, airtightnessCase };
+      const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
+      orders.push(order);
+      const shown = shownFor(order);
+      const sparePa = spareOf(compiled, weather);
+      for (const doors of combinationsOf(doorSwitchesOf(house))) {
+        const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
+        solves += 1;
+        for (const { states, lowering, raising } of blocksOf(order, doors)) {
+          const rows = solveStates(at, states);
+          solves += states.length;
+          states.forEach((state, row) => {
+            const question = { state, weather, airtightnessCase };
+            const pressuresPa = rows[row];
+            if (pressuresPa === undefined || baselinePa === undefined) {
+              unsolved.push(question);
+              return;
+            }
+            const fromPa = Math.min(...pressuresPa) - sparePa;
+            const toPa = Math.max(...pressuresPa) + sparePa;
+            premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
+            met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
+            kept.add({ question, order, pressuresPa, baselinePa }, { lowering, raising });
+          });
+          await rest?.(solves);
+        }
+      }
+    }
+  }
+  const found = kept.all().map((extreme) => {
+    if (extreme.kind === 'highest' || extreme.kind === 'largest rise') return extreme;
+    const plain = plainestState(compiled, extreme);
+    solves += plain.solves;
+    return { ...extreme, question: plain.question };
+  });
+  return { met, found, coverage: { ...namesOf(orders), solves, unsolved, premiseHolds } };
+}
+
+interface Block {
+  readonly states: readonly OperatingState[];
+  readonly lowering: boolean;
+  readonly raising: boolean;
+}
+
+/** The states to solve, in batches: those that may lower most, then those that may raise most. */
+function* blocksOf(
+  order: readonly OrderedSwitch[],
+  doors: OperatingState['doors'],
+): Generator<Block> {
+  const alike = order.every(({ lowering, raising }) => String(lowering) === String(raising));
+  for (const side of alike ? (['lowering'] as const) : (['lowering', 'raising'] as const)) {
+    const settings = order.map((each) => ({ id: each.id, settings: each[side] }));
+    const which = { lowering: side === 'lowering', raising: alike || side === 'raising' };
+    let states: OperatingState[] = [];
+    for (const each of combinationsOf(settings)) {
+      states.push(stateOf(each, doors));
+      if (states.length < rowsPerBatch) continue;
+      yield { states, ...which };
+      states = [];
+    }
+    if (states.length > 0) yield { states, ...which };
+  }
+}
+
+/** Pascals that a metre of height can make between an opening and the floor where a pressure is quoted. */
+const pascalsPerMetre = 15;
+
+/** What separates a pressure at the floor from the difference at any opening: wind and height [Pa]. */
+function spareOf(compiled: CompiledHouse, weather: HouseWeather): number {
+  const heights = compiled.links.flatMap(({ description }) => [
+    Math.abs(description.fromHeightM),
+    Math.abs(description.toHeightM),
+  ]);
+  const wind = weather.boundaryPressuresPa.reduce((most, pa) => Math.max(most, Math.abs(pa)), 0);
+  return wind + pascalsPerMetre * Math.max(0, ...heights);
+}
+
+/** The range in which the premise of every ordered switch was shown. */
+function shownFor(order: readonly OrderedSwitch[]): ShownRange {
+  return {
+    fromPa: Math.max(-Infinity, ...order.map(({ shown }) => shown.fromPa)),
+    toPa: Math.min(Infinity, ...order.map(({ shown }) => shown.toPa)),
+  };
+}
+
+function namesOf(
+  orders: readonly (readonly OrderedSwitch[])[],
+): Pick<OrderingCoverage, 'ordered' | 'notOrdered'> {
+  const ids = (orders[0] ?? []).map(({ id }) => id);
+  const isOrdered = (index: number): boolean =>
+    orders.some((order) => order[index]!.lowering.length < order[index]!.settings.length);
+  return {
+    ordered: ids.filter((_, index) => isOrdered(index)),
+    notOrdered: ids.filter((_, index) => !isOrdered(index)),
+  };
+}

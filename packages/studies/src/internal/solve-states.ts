@@ -1,0 +1,39 @@
+import {
+  houseScenario,
+  type CompiledHouse,
+  type HouseWeather,
+  type OperatingState,
+} from '@evendraft/house';
+import { batchStatuses, solveBatch } from '@evendraft/network';
+import { stackScenarios } from './stack-scenarios.js';
+
+/** Where states are solved: one house, weather and airtightness. */
+export interface SolvePlace {
+  readonly compiled: CompiledHouse;
+  readonly weather: HouseWeather;
+  readonly airtightnessCase: number;
+}
+
+/**
+ * Pressures of many states in one batch [Pa].
+ *
+ * @param place - house, weather and airtightness
+ * @param states - the states, at least one
+ * @returns pressures of the house's zones, one row a state; undefined where a state could not be solved
+ */
+export function solveStates(
+  { compiled, weather, airtightnessCase }: SolvePlace,
+  states: readonly OperatingState[],
+): readonly (Float64Array | undefined)[] {
+  const scenarios = states.map(
+    (state) => houseScenario(compiled, { state, weather, airtightnessCase }).scenario,
+  );
+  const result = solveBatch(compiled.network, stackScenarios(scenarios));
+  const nodes = compiled.network.description.zones.length;
+  const zones = compiled.house.zones.length;
+  return states.map((_, row) =>
+    batchStatuses[result.status[row]!] === 'solved'
+      ? result.pressuresPa.slice(row * nodes, row * nodes + zones)
+      : undefined,
+  );
+}

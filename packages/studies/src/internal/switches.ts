@@ -1,0 +1,85 @@
+import { operatingStates, type House, type OperatingState } from '@evendraft/house';
+
+/** Something that people set by hand, with its settings in rising order; interlocked things only follow. */
+export interface Switch {
+  readonly id: string;
+  /** Name of the speed or mode; `off` is off. */
+  readonly settings: readonly string[];
+}
+
+/** A door with the positions that a study goes through. */
+export interface DoorSwitch {
+  readonly id: string;
+  readonly settings: readonly ('open' | 'shut')[];
+}
+
+/**
+ * Devices and ventilators that people set, in the order in which operating states are counted.
+ *
+ * Their settings are read off the states of a house with that one thing, so that both always agree.
+ *
+ * @param house - the house
+ * @returns each with its settings, `off` first where it may be off
+ */
+export function switchesOf(house: House): readonly Switch[] {
+  const none: House = { ...house, devices: [], ventilators: [], doors: [] };
+  const alone = (id: string, part: Partial<House>): readonly Switch[] => {
+    const settings = operatingStates({ ...none, ...part }).map(
+      ({ running }) => running[id] ?? 'off',
+    );
+    // Nothing to set: it follows an interlock, or exhausts no air.
+    return settings.length === 1 && settings[0] === 'off' ? [] : [{ id, settings }];
+  };
+  return [
+    ...house.devices.flatMap((device) => alone(device.id, { devices: [device] })),
+    ...house.ventilators.flatMap((ventilator) =>
+      alone(ventilator.id, { ventilators: [ventilator] }),
+    ),
+  ];
+}
+
+/**
+ * The doors of a house as switches.
+ *
+ * @param house - the house
+ * @returns each with its positions
+ */
+export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
+  return house.doors.map(({ id, positions }) => ({ id, settings: positions }));
+}
+
+/**
+ * Every combination of settings, the last item changing fastest; made one at a time.
+ *
+ * @param items - what is set, each with its settings
+ * @yields id to setting
+ */
+export function* combinationsOf<Setting extends string>(
+  items: readonly { readonly id: string; readonly settings: readonly Setting[] }[],
+): Generator<Readonly<Record<string, Setting>>> {
+  const [first, ...rest] = items;
+  if (first === undefined) {
+    yield {};
+    return;
+  }
+  for (const setting of first.settings) {
+    for (const others of combinationsOf(rest)) yield { [first.id]: setting, ...others };
+  }
+}
+
+/**
+ * An operating state from settings.
+ *
+ * @param settings - id to speed, `off` included
+ * @param doors - id to position
+ * @returns the state; what is off is absent from it
+ */
+export function stateOf(
+  settings: Readonly<Record<string, string>>,
+  doors: OperatingState['doors'],
+): OperatingState {
+  return {
+    running: Object.fromEntries(Object.entries(settings).filter(([, speed]) => speed !== 'off')),
+    doors,
+  };
+}

@@ -1,0 +1,98 @@
+import {
+  countOperatingStates,
+  houseWeather,
+  stateLabel,
+  type CompiledHouse,
+} from '@evendraft/house';
+import type { ExtremeKind } from './internal/keep-extremes.js';
+import { nextTurn } from './internal/next-turn.js';
+import { searchExtremes } from './internal/search-extremes.js';
+import type { StudyOptions, WorstCaseCoverage, WorstPressure } from './worst-case-study.js';
+
+/** How far the pressure of one zone goes either way. */
+export interface ZoneRange {
+  readonly zone: string;
+  readonly lowest: WorstPressure;
+  readonly largestFall: WorstPressure;
+  readonly highest: WorstPressure;
+  readonly largestRise: WorstPressure;
+}
+
+/** The pressures of every zone over all states, weathers and airtightness cases, both signs; plain JSON. */
+export interface PressureRangeStudy {
+  readonly question: 'pressure range';
+  readonly zones: readonly ZoneRange[];
+  readonly coverage: WorstCaseCoverage;
+  readonly solves: number;
+  /** Situations that could not be solved, in words; any of them may hold an extreme. */
+  readonly unsolved: readonly string[];
+}
+
+/**
+ * Finds how far below and above outdoors, and below and above its baseline, every zone goes.
+ *
+ * As the worst-case study covers large houses: by the ordering of settings where it was shown law against law,
+ * by going through the rest. Powered make-up air can push a house above outdoors; this shows it.
+ *
+ * @param compiled - the compiled house
+ * @param options - signal and progress
+ * @returns the range of every zone
+ */
+export async function pressureRangeStudy(
+  compiled: CompiledHouse,
+  options: Pick<StudyOptions, 'signal' | 'onProgress'> = {},
+): Promise<PressureRangeStudy> {
+  const { house } = compiled;
+  const { signal, onProgress } = options;
+  const situations =
+    countOperatingStates(house) * house.weathers.length * house.airtightness.cases.length;
+  const { found, coverage } = await searchExtremes({
+    compiled,
+    weathers: house.weathers.map((each) => houseWeather(house, each)),
+    async rest(done) {
+      onProgress?.(Math.min(done, situations - 1), situations);
+      await nextTurn();
+      signal?.throwIfAborted();
+    },
+  });
+  onProgress?.(situations, situations);
+
+  const extreme = (zone: number, kind: ExtremeKind): WorstPressure | undefined => {
+    const best = found.find((each) => each.kind === kind && each.zone === zone);
+    if (best === undefined) return undefined;
+    const { state, weather, airtightnessCase = 0 } = best.question;
+    const pressurePa = best.pressuresPa[zone]!;
+    const baselinePa = best.baselinePa[zone]!;
+    return {
+      state,
+      label: stateLabel(house, state),
+      weather: weather.name,
+      airtightness: compiled.leakage[airtightnessCase]?.name ?? 'tested',
+      pressurePa,
+      baselinePa,
+      changeFromBaselinePa: pressurePa - baselinePa,
+    };
+  };
+  return {
+    question: 'pressure range',
+    zones: house.zones.flatMap(({ id }, zone) => {
+      const lowest = extreme(zone, 'lowest');
+      const largestFall = extreme(zone, 'largest fall');
+      const highest = extreme(zone, 'highest');
+      const largestRise = extreme(zone, 'largest rise');
+      return lowest && largestFall && highest && largestRise
+        ? [{ zone: id, lowest, largestFall, highest, largestRise }]
+        : [];
+    }),
+    coverage: {
+      situations,
+      ordered: coverage.ordered,
+      notOrdered: coverage.notOrdered,
+      proved: coverage.premiseHolds && coverage.unsolved.length === 0,
+    },
+    solves: coverage.solves,
+    unsolved: coverage.unsolved.map(
+      ({ state, weather }) => `${stateLabel(house, state)} (${weather.name})`,
+    ),
+  };
+}

@@ -1,0 +1,211 @@
+import { describe, expect, it } from 'vitest';
+import { constantFlow, device, inventedHouse, weather } from '../test-data/invented-house.js';
+import type { PressureTarget } from './pressure-target.js';
+import { sizeRemedy, type SizingResult } from './size-remedy.js';
+import { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
+import {
+  barometricMakeUp,
+  makeUpDuct,
+  motorizedMakeUp,
+  passiveOpening,
+  poweredMakeUp,
+} from './sized/make-up-remedies.js';
+
+const cfm = 0.028316846592 / 60;
+
+/** One room with a hood and, if wanted, a dryer; still air at 20 °C, so that the leak's law is all there is. */
+const room = (
+  hoodM3PerS: number,
+  dryerM3PerS?: number,
+  given: Parameters<typeof inventedHouse>[0] = {},
+) =>
+  inventedHouse(
+    {
+      devices: [
+        device('hood', { on: constantFlow(hoodM3PerS) }, { zone: 'hall' }),
+        ...(dryerM3PerS === undefined
+          ? []
+          : [device('dryer', { on: constantFlow(dryerM3PerS) }, { zone: 'hall' })]),
+      ],
+      weathers: [weather('still', 20)],
+      ...given,
+    },
+    ['hall'],
+  );
+const notBelow = (limitPa: number, zone = 'hall'): PressureTarget => ({
+  id: 'water heater',
+  zone,
+  quantity: 'change from baseline',
+  limitPa,
+  side: 'not below',
+});
+/** Flow through the leaks of that room at a pressure: 0.2 m³/s at 50 Pa, n = 0.65. */
+const leaks = (pressurePa: number): number => 0.2 * (pressurePa / 50) ** 0.65;
+const inPlace = { zone: 'hall' };
+const run = { lengthM: 3, elbows: 2 };
+
+function sized(result: SizingResult): Extract<SizingResult, { status: 'sized' }> {
+  if (result.status !== 'sized') throw new Error(JSON.stringify(result));
+  return result;
+}
+
+describe('the size of a remedy', () => {
+  it('is the opening that the orifice law needs, and not half a per cent larger', async () => {
+    const house = room(0.15);
+    const result = sized(
+      await sizeRemedy(house, { remedy: passiveOpening(house, inPlace), targets: [notBelow(-5)] }),
+    );
+    const needed = (0.15 - leaks(5)) / (0.6 * Math.sqrt((2 * 5) / 1.2041));
+    expect(result.size / needed).toBeGreaterThan(0.9999);
+    expect(result.size / needed).toBeLessThan(1.0051);
+    expect(result.failsAt! / needed).toBeLessThan(1.0001);
+    expect(result.monotone).toBe(true);
+    expect(result.proved).toBe(true);
+    expect(result.margins[0]!.marginPa).toBeGreaterThanOrEqual(0);
+  });
+
+  it('says that nothing is needed where every target is kept already', async () => {
+    const house = room(0.02);
+    const result = await sizeRemedy(house, {
+      remedy: passiveOpening(house, inPlace),
+      targets: [notBelow(-5)],
+    });
+    expect(result.status).toBe('nothing needed');
+  });
+
+  it('is the smallest duct of those sold: each smaller one fails, each larger one is tried', async () => {
+    const house = room(0.12);
+    const result = sized(
+      await sizeRemedy(house, {
+        remedy: makeUpDuct(house, { ...inPlace, run }),
+        targets: [notBelow(-5)],
+      }),
+    );
+    expect(result.tried).toHaveLength(12);
+    for (const { size, holds } of result.tried) expect(holds).toBe(size >= result.size);
+  });
+
+  it('counts the states in which the motorized damper stays shut', async () => {
+    const alone = leaks(5) * 1.2;
+    const house = room(0.12, alone);
+    const result = await sizeRemedy(house, {
+      remedy: motorizedMakeUp(house, { ...inPlace, run, opensWith: { driver: 'hood' } }),
+      targets: [notBelow(-5)],
+    });
+    expect(result).toMatchObject({
+      status: 'impossible',
+      obstacle: { kind: 'stays shut', item: 'motorized make-up' },
+    });
+    expect(result.margins[0]!.situation.label).toBe('dryer');
+  });
+
+  it('says by how much the resistance of a duct is too large, in air that would have to come in', async () => {
+    const house = room(0.5);
+    const remedy = makeUpDuct(house, {
+      ...inPlace,
+      run: { lengthM: 30, elbows: 4 },
+      diametersM: [0.1, 0.15],
+    });
+    const result = await sizeRemedy(house, { remedy, targets: [notBelow(-3)] });
+    if (result.status !== 'impossible') throw new Error(result.status);
+    expect(result.best).toBe(0.15);
+    const { obstacle } = result;
+    if (obstacle.kind !== 'resistance') throw new Error(obstacle.kind);
+    expect(obstacle.neededFlowM3PerS / (0.5 - leaks(3))).toBeCloseTo(1, 3);
+    expect(obstacle.timesWhatItCarries).toBeGreaterThan(5);
+  });
+
+  it('is larger behind a barometric damper, which must first be pulled open', async () => {
+    const house = room(0.12);
+    const duct = { ...inPlace, run, diametersM: [0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5] };
+    const open = sized(
+      await sizeRemedy(house, { remedy: makeUpDuct(house, duct), targets: [notBelow(-5)] }),
+    );
+    const flap = sized(
+      await sizeRemedy(house, {
+        remedy: barometricMakeUp(house, { ...duct, opensAtPa: 3 }),
+        targets: [notBelow(-5)],
+      }),
+    );
+    expect(flap.size).toBeGreaterThan(open.size);
+  });
+
+  it('sets powered make-up air so that it holds with its shortfall', async () => {
+    const house = room(0.3);
+    const remedy = poweredMakeUp(house, { ...inPlace, follows: 'hood', shortfall: 0.2 });
+    const result = sized(await sizeRemedy(house, { remedy, targets: [notBelow(-5)] }));
+    expect((0.8 * result.size) / (0.3 - leaks(5))).toBeGreaterThan(0.9999);
+    expect((0.8 * result.size) / (0.3 - leaks(5))).toBeLessThan(1.0051);
+  });
+
+  it('finds the largest cap and the largest exhaust without make-up air', async () => {
+    const house = room(0.3);
+    const cap = sized(
+      await sizeRemedy(house, { remedy: speedCap(house, 'hood'), targets: [notBelow(-5)] }),
+    );
+    const flow = sized(
+      await sizeRemedy(house, { remedy: exhaustFlow(house, 'hood'), targets: [notBelow(-5)] }),
+    );
+    for (const found of [0.3 * cap.size, flow.size]) {
+      expect(found / leaks(5)).toBeLessThan(1.0001);
+      expect(found / leaks(5)).toBeGreaterThan(0.9949);
+    }
+  });
+
+  it.each([
+    // 50 (Q/CFM50)^(1/0.65) solved for CFM50 at 400 cfm; derived by hand.
+    [2, 3241],
+    [3, 2490],
+    [5, 1787],
+    [15, 875],
+  ])('finds how tight the house may become at %f Pa', async (limitPa, cfm50) => {
+    const house = room(400 * cfm);
+    const result = sized(
+      await sizeRemedy(house, { remedy: airtightness(house), targets: [notBelow(-limitPa)] }),
+    );
+    expect(result.size / (cfm50 * cfm)).toBeGreaterThan(0.999);
+    expect(result.size / (cfm50 * cfm)).toBeLessThan(1.006);
+  });
+
+  it('opens a tight room to the rest of the house', async () => {
+    const house = inventedHouse({
+      devices: [device('dryer', { on: constantFlow(0.06) })],
+      doors: inventedHouse().doors.map((door) => ({ ...door, positions: ['shut' as const] })),
+      weathers: [weather('still', 20)],
+    });
+    const result = sized(
+      await sizeRemedy(house, {
+        remedy: transferOpening(house, ['utility', 'hall']),
+        targets: [notBelow(-9, 'utility')],
+      }),
+    );
+    expect(result.size).toBeGreaterThan(0.001);
+    expect(result.margins[0]!.marginPa).toBeGreaterThanOrEqual(0);
+  });
+
+  it('finds that a larger opening to leeward deepens the suction', async () => {
+    const house = room(0.005, undefined, { weathers: [weather('windy', 20, 12)] });
+    const target = { ...notBelow(-9), quantity: 'zone minus outdoors' as const };
+    const remedy = {
+      ...passiveOpening(house, { ...inPlace, from: { kind: 'face', face: 'back' } as const }),
+      offered: { kind: 'listed', sizes: [0.001, 0.01, 0.1, 1] } as const,
+    };
+    const deeper = await sizeRemedy(house, { remedy, targets: [target] });
+    const values = deeper.tried.map(({ leastMarginPa }) => leastMarginPa!);
+    expect(deeper.status === 'nothing needed' || values[0]! > values.at(-1)!).toBe(true);
+  });
+
+  it('refuses a target that no suction can miss, and a range that is upside down', async () => {
+    const house = room(0.3);
+    const remedy = passiveOpening(house, inPlace);
+    await expect(sizeRemedy(house, { remedy, targets: [notBelow(5)] })).rejects.toMatchObject({
+      code: 'StudyArgument',
+      argument: 'targets.water heater',
+    });
+    const upsideDown = { ...remedy, offered: { kind: 'any', least: 1, most: 0.1 } as const };
+    await expect(
+      sizeRemedy(house, { remedy: upsideDown, targets: [notBelow(-5)] }),
+    ).rejects.toMatchObject({ argument: 'sizes' });
+    await expect(sizeRemedy(house, { remedy, targets: [] })).rejects.toThrow('targets');
+  });
+});

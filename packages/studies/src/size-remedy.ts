@@ -1,0 +1,168 @@
+import { compileHouse, type House } from '@evendraft/house';
+import { marginsOf, type TargetMargin } from './internal/target-margins.js';
+import { nextTurn } from './internal/next-turn.js';
+import { offeredSizes, type TriedSize } from './internal/offered-sizes.js';
+import type { SizingObstacle } from './internal/why-impossible.js';
+import { remedyTrial, type RemedyTrial } from './internal/remedy-trial.js';
+import { pressureRangeStudy } from './pressure-range-study.js';
+import type { PressureTarget } from './pressure-target.js';
+import type { Remedy } from './remedy.js';
+import { StudyArgumentError } from './study-argument-error.js';
+
+export type { TargetMargin } from './internal/target-margins.js';
+export type { SizingObstacle } from './internal/why-impossible.js';
+export type { TriedSize } from './internal/offered-sizes.js';
+
+/** The answer to a question of size; plain JSON. */
+export type SizingResult = {
+  readonly question: 'size';
+  readonly remedy: string;
+  /** Sizes that were tried, in rising order, each held against every state and weather or failed in one. */
+  readonly tried: readonly TriedSize[];
+  /** False where a larger size fails although a smaller one holds, or the other way for a largest size. */
+  readonly monotone: boolean;
+  readonly solves: number;
+} & (
+  | {
+      readonly status: 'nothing needed';
+      readonly margins: readonly TargetMargin[];
+    }
+  | {
+      readonly status: 'sized';
+      readonly size: number;
+      /** Of every target at that size, over all states and weathers. */
+      readonly margins: readonly TargetMargin[];
+      /** The nearest size tried on the wanted side, which fails; absent where none was offered. */
+      readonly failsAt?: number;
+      readonly proved: boolean;
+    }
+  | {
+      readonly status: 'impossible';
+      /** The size that comes closest. */
+      readonly best: number;
+      /** What fails there. */
+      readonly margins: readonly TargetMargin[];
+      readonly obstacle: SizingObstacle;
+    }
+);
+
+/** How a sizing is watched and stopped. */
+export interface SizingOptions {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
+/** Sizes between two neighbours of a continuous size that are held equal: half a per cent. */
+const bracketRatio = 1.005;
+
+/**
+ * Finds the size of a remedy that keeps every target in every state, weather and airtightness case.
+ *
+ * Every size offered is tried; where any size may be had, a row of sizes and then the bracket between the last
+ * that fails and the first that holds, down to half a per cent. A size fails by one situation that is solved; it
+ * holds only by a search of all of them, those included in which an interlocked damper stays shut. Nothing is
+ * assumed of how pressures answer to the size: a larger leeward or high opening can deepen the suction.
+ *
+ * @param house - the house without the remedy
+ * @param asked - remedy and targets
+ * @param options - signal and progress
+ * @returns the size with its margins; that nothing is needed; or why no size offered does it
+ * @throws StudyArgumentError where there is no target, a zone is unknown, or the house does not compile
+ */
+export async function sizeRemedy(
+  house: House,
+  asked: { readonly remedy: Remedy; readonly targets: readonly PressureTarget[] },
+  options: SizingOptions = {},
+): Promise<SizingResult> {
+  const { remedy, targets } = asked;
+  requireTargets(house, targets);
+  const { signal, onProgress } = options;
+  const trial = remedyTrial(remedy, targets, options);
+  const head = { question: 'size', remedy: remedy.what } as const;
+  if (remedy.kind !== 'airtightness' && remedy.kind !== 'exhaust flow') {
+    const margins = await marginsNow(house, targets, signal);
+    if (margins.every(({ marginPa }) => marginPa >= 0)) {
+      return { ...head, status: 'nothing needed', margins, tried: [], monotone: true, solves: 0 };
+    }
+  }
+
+  const sizes = offeredSizes(remedy.offered);
+  for (const [index, size] of sizes.entries()) {
+    await trial.at(size);
+    onProgress?.(index + 1, sizes.length + 1);
+    await nextTurn();
+    signal?.throwIfAborted();
+  }
+  if (remedy.offered.kind === 'any') await narrow(trial, remedy);
+  onProgress?.(sizes.length + 1, sizes.length + 1);
+
+  const tried = trial.tried();
+  const order = remedy.wanted === 'smallest' ? tried : [...tried].reverse();
+  const found = order.findIndex(({ holds }) => holds);
+  const monotone = order.slice(Math.max(0, found)).every(({ holds }) => holds) || found < 0;
+  const common = { ...head, tried, monotone, solves: trial.solves() };
+  const chosen = order[found];
+  if (chosen === undefined) {
+    const best = trial.closest() ?? sizes[0]!;
+    const { margins } = await trial.verify(best);
+    const worst = margins.reduce<TargetMargin | undefined>(
+      (one, other) => (one === undefined || other.marginPa < one.marginPa ? other : one),
+      undefined,
+    );
+    const obstacle: SizingObstacle =
+      worst === undefined ? { kind: 'does not reach' } : trial.obstacle(best, worst);
+    return { ...common, status: 'impossible', best, margins, obstacle };
+  }
+  const { margins, proved } = await trial.verify(chosen.size);
+  const failsAt = order[found - 1]?.size;
+  return {
+    ...common,
+    status: 'sized',
+    size: chosen.size,
+    margins,
+    ...(failsAt === undefined ? {} : { failsAt }),
+    proved,
+  };
+}
+
+/** Narrows the bracket before the first size that holds, seen from the wanted side. */
+async function narrow(trial: RemedyTrial, { wanted }: Remedy): Promise<void> {
+  for (let halving = 0; halving < 40; halving += 1) {
+    const tried = trial.tried();
+    const order = wanted === 'smallest' ? tried : [...tried].reverse();
+    const found = order.findIndex(({ holds }) => holds);
+    const [fails, holds] = [order[found - 1], order[found]];
+    if (fails === undefined || holds === undefined) return;
+    const [low, high] = [Math.min(fails.size, holds.size), Math.max(fails.size, holds.size)];
+    if (high / low < bracketRatio) return;
+    await trial.at(Math.sqrt(low * high));
+  }
+}
+
+async function marginsNow(
+  house: House,
+  targets: readonly PressureTarget[],
+  signal: AbortSignal | undefined,
+): Promise<readonly TargetMargin[]> {
+  const result = compileHouse(house);
+  if (!result.ok)
+    throw new StudyArgumentError('house', result.issues[0]?.code, 'one that compiles');
+  return marginsOf(targets, await pressureRangeStudy(result.compiled, signal ? { signal } : {}));
+}
+
+function requireTargets(house: House, targets: readonly PressureTarget[]): void {
+  if (targets.length === 0) throw new StudyArgumentError('targets', 'empty', 'one or more');
+  for (const { zone, limitPa, side, id } of targets) {
+    if (!house.zones.some((each) => each.id === zone)) {
+      throw new StudyArgumentError('targets', zone, 'the id of a zone of the house');
+    }
+    const possible = side === 'not below' ? limitPa < 0 : limitPa > 0;
+    if (!possible) {
+      throw new StudyArgumentError(
+        `targets.${id}`,
+        `${side} ${limitPa} Pa`,
+        'a limit on suction below zero, a limit on pushing outward above zero',
+      );
+    }
+  }
+}

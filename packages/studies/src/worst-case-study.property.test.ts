@@ -1,0 +1,213 @@
+import type { Device, House } from '@evendraft/house';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  compiled,
+  constantFlow,
+  device,
+  fan,
+  hole,
+  inventedHouse,
+  leak,
+  makeUp,
+  weather,
+} from '../test-data/invented-house.js';
+import { pressureRangeStudy } from './pressure-range-study.js';
+import { worstCaseStudy } from './worst-case-study.js';
+
+const rooms = ['hall', 'utility', 'garage'];
+const room = fc.constantFrom(...rooms);
+const flow = fc.double({ min: 0.01, max: 0.3, noNaN: true });
+
+const speeds = fc.oneof(
+  flow.map((q) => ({ on: constantFlow(q) })),
+  flow.map((q) => ({ low: fan(q, 0.4 * q), high: fan(q) })),
+  // Curves that cross: the faster speed moves more, the slower one holds more suction.
+  flow.map((q) => ({
+    pressing: {
+      kind: 'fanCurve',
+      points: [
+        { pressureRisePa: 300, volumeFlowM3PerS: 0 },
+        { pressureRisePa: 0, volumeFlowM3PerS: q / 2 },
+      ],
+      beyondShutOff: 'blocked',
+    } as const,
+    moving: {
+      kind: 'fanCurve',
+      points: [
+        { pressureRisePa: 20, volumeFlowM3PerS: 0 },
+        { pressureRisePa: 0, volumeFlowM3PerS: q },
+      ],
+      beyondShutOff: 'extended',
+    } as const,
+  })),
+);
+
+const oneDevice = (id: string): fc.Arbitrary<Device> =>
+  fc
+    .record({
+      speeds,
+      zone: room,
+      off: fc.option(fc.double({ min: 1e-5, max: 0.01, noNaN: true })),
+      intoGarage: fc.nat(5).map((draw) => draw === 0),
+      supply: fc.nat(5).map((draw) => draw === 0),
+      continuous: fc.nat(5).map((draw) => draw === 0),
+    })
+    .map((drawn) =>
+      device(id, drawn.speeds, {
+        zone: drawn.zone,
+        continuous: drawn.continuous,
+        ...(drawn.off === null ? {} : { offLaw: leak(drawn.off) }),
+        ...(drawn.intoGarage && drawn.zone !== 'garage'
+          ? { to: { kind: 'zone', zone: 'garage' } }
+          : {}),
+        ...(drawn.supply ? { direction: 'supply', kind: 'supply fan' } : {}),
+      }),
+    );
+
+const anyHouse: fc.Arbitrary<House> = fc
+  .record({
+    devices: fc.tuple(oneDevice('a'), oneDevice('b'), oneDevice('c'), oneDevice('d')),
+    follower: fc.option(oneDevice('follower')),
+    makeUp: fc.option(
+      fc.record({
+        zone: room,
+        area: fc.double({ min: 0.001, max: 0.1, noNaN: true }),
+        leaky: fc.boolean(),
+      }),
+    ),
+    ventilator: fc.option(fc.record({ supply: flow, exhaust: flow })),
+    wind: fc.double({ min: 0, max: 12, noNaN: true }),
+  })
+  .map((drawn) =>
+    inventedHouse(
+      {
+        devices: [
+          ...drawn.devices,
+          ...(drawn.follower === null
+            ? []
+            : [{ ...drawn.follower, continuous: false, interlock: { driver: 'a' } }]),
+        ],
+        makeUpOpenings:
+          drawn.makeUp === null
+            ? []
+            : [
+                makeUp('inlet', 'b', {
+                  zone: drawn.makeUp.zone,
+                  openLaw: hole(drawn.makeUp.area),
+                  ...(drawn.makeUp.leaky ? { closedLaw: leak(drawn.makeUp.area / 20) } : {}),
+                }),
+              ],
+        ventilators:
+          drawn.ventilator === null
+            ? []
+            : [
+                {
+                  id: 'ventilator',
+                  origin: 'ventilators.ventilator',
+                  supplyZone: 'hall',
+                  exhaustZone: 'utility',
+                  supplyFlowM3PerS: drawn.ventilator.supply,
+                  exhaustFlowM3PerS: drawn.ventilator.exhaust,
+                  continuous: false,
+                },
+              ],
+        doors: inventedHouse({}, rooms).doors.slice(0, 1),
+        openings: [
+          {
+            id: 'grille',
+            origin: 'openings.grille',
+            zone: 'utility',
+            to: { kind: 'zone', zone: 'garage' },
+            heightM: 1,
+            law: hole(0.02),
+            duringTest: 'sealed',
+          },
+        ],
+        weathers: [weather('still', 20), weather('windy', -10, drawn.wind)],
+      },
+      rooms,
+    ),
+  );
+
+describe('the worst case by ordering', () => {
+  it('agrees with going through every state, leaky fans, doors and interlocks included', async () => {
+    let ordered = 0;
+    let notShown = 0;
+    await fc.assert(
+      fc.asyncProperty(anyHouse, async (house) => {
+        const network = compiled(house);
+        const every = await worstCaseStudy(network, { listUpTo: Infinity });
+        const covered = await worstCaseStudy(network, { listUpTo: 0 });
+        expect(every.unsolved).toEqual([]);
+        const range = await pressureRangeStudy(network);
+        range.zones.forEach(({ highest, largestRise }, index) => {
+          const readings = every.situations.map((situation) => situation.zones[index]!);
+          const most = Math.max(...readings.map(({ pressurePa }) => pressurePa));
+          const rise = Math.max(...readings.map((reading) => reading.changeFromBaselinePa));
+          // As below.
+          expect(Math.abs(highest.pressurePa - most)).toBeLessThan(1.01e-4);
+          expect(Math.abs(largestRise.changeFromBaselinePa - rise)).toBeLessThan(1.01e-4);
+        });
+        if (covered.coverage === undefined) {
+          notShown += 1;
+          return;
+        }
+        expect(covered.coverage.proved).toBe(true);
+        expect(covered.coverage.situations).toBe(every.situations.length);
+        ordered += covered.coverage.ordered.length;
+        covered.zones.forEach((zone, index) => {
+          const other = every.zones[index]!;
+          // States within 1e-4 Pa tie, and either may be named.
+          expect(Math.abs(zone.lowest.pressurePa - other.lowest.pressurePa)).toBeLessThan(1.01e-4);
+          expect(
+            Math.abs(
+              zone.largestFall.changeFromBaselinePa - other.largestFall.changeFromBaselinePa,
+            ),
+          ).toBeLessThan(1.01e-4);
+        });
+      }),
+      { numRuns: 20 },
+    );
+
+    expect(ordered).toBeGreaterThan(25);
+    expect(notShown).toBe(0);
+  });
+
+  it('covers over a million states of twenty devices by a few solves', async () => {
+    const devices = Array.from({ length: 20 }, (_, index) =>
+      device(`fan ${index}`, { on: fan(0.02 + 0.001 * index) }, { offLaw: leak(1e-4) }),
+    );
+    const study = await worstCaseStudy(compiled(inventedHouse({ devices })));
+    expect(study.counts.states).toBe(2 ** 21);
+    expect(study.coverage).toEqual({
+      situations: 2 ** 22,
+      ordered: devices.map(({ id }) => id),
+      notOrdered: [],
+      proved: true,
+    });
+    expect(study.counts.solves).toBeLessThan(500);
+    expect(Object.keys(study.zones[0]!.lowest.state.running)).toHaveLength(20);
+  });
+
+  it('names the plainest of the states that tie', async () => {
+    // Weak fans are blocked at the suction that the first one makes, so that they change nothing.
+    const weak = {
+      kind: 'fanCurve',
+      points: [
+        { pressureRisePa: 0.5, volumeFlowM3PerS: 0 },
+        { pressureRisePa: 0, volumeFlowM3PerS: 0.01 },
+      ],
+      beyondShutOff: 'blocked',
+    } as const;
+    const house = inventedHouse({
+      devices: [
+        device('weak one', { on: weak }),
+        device('strong', { on: constantFlow(0.1) }),
+        device('weak two', { on: weak }),
+      ],
+    });
+    const study = await worstCaseStudy(compiled(house), { listUpTo: 0 });
+    for (const zone of study.zones) expect(zone.lowest.state.running).toEqual({ strong: 'on' });
+  });
+});
