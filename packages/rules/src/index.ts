@@ -18,7 +18,7 @@ export type {
   HouseLimit,
   SpillageTimeLimit,
 } from './further-limits.js';
-export { doorForce, doorForceGuides, judgeDoorForce } from './guidance/door-force.js';
+export { doorForceGuides, judgeDoorForce } from './guidance/door-force.js';
 export type { DoorForceGuide, DoorForceInput } from './guidance/door-force.js';
 export { judgeHoodCapture } from './guidance/hood-capture-california.js';
 export type { JudgeHoodCaptureInput } from './guidance/hood-capture-california.js';

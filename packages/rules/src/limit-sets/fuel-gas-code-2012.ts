@@ -43,6 +43,7 @@ export const fuelGasCode2012: LimitSet = {
       words:
         'All exhaust fans at high, dryers on, interior doors shut, hearth damper closed, the summer fan off; each appliance fires alone, then all.',
       exhaust: 'all',
+      without: ['summer cooling fan'],
       doors: 'all shut',
       hearthDamper: 'closed',
       airHandler: 'not stated',
