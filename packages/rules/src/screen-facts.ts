@@ -31,15 +31,19 @@ export interface ApplianceFacts {
 }
 
 /** Fittings of a dryer duct that a table gives a length for. */
-export type DryerFitting =
-  | '4 in. mitered 45'
-  | '4 in. mitered 90'
-  | '6 in. smooth 45'
-  | '6 in. smooth 90'
-  | '8 in. smooth 45'
-  | '8 in. smooth 90'
-  | '10 in. smooth 45'
-  | '10 in. smooth 90';
+export type DryerFitting = (typeof dryerFittings)[number];
+
+/** Every fitting of the table. */
+export const dryerFittings = [
+  '4 in. mitered 45',
+  '4 in. mitered 90',
+  '6 in. smooth 45',
+  '6 in. smooth 90',
+  '8 in. smooth 45',
+  '8 in. smooth 90',
+  '10 in. smooth 45',
+  '10 in. smooth 90',
+] as const;
 
 /** What rules ask of a device and a house file does not hold. */
 export interface DeviceFacts {
