@@ -61,7 +61,7 @@ const byName = <Value extends z.ZodType>(value: Value) =>
 export const screenFactsSchema: z.ZodType<ScreenFacts> = z.strictObject({
   builtInYear: z.exactOptional(z.number().int().min(1000).max(9999)),
   naturalAirChangePerS: of('1/s', 0, 0.01),
-  sealedOrStuccoed: z.exactOptional(z.boolean()),
+  stuccoed: z.exactOptional(z.boolean()),
   appliances: byName(appliance),
   devices: byName(device),
   makeUp: byName(makeUp),

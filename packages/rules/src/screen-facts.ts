@@ -88,8 +88,8 @@ export interface ScreenFacts {
   readonly builtInYear?: number;
   /** Natural air changes of the house, where they are known [1/s]. */
   readonly naturalAirChangePerS?: number;
-  /** Whether the house was sealed on purpose, or has stucco all around. */
-  readonly sealedOrStuccoed?: boolean;
+  /** Whether its walls are of stucco all around. */
+  readonly stuccoed?: boolean;
   readonly appliances?: Readonly<Record<string, ApplianceFacts>>;
   readonly devices?: Readonly<Record<string, DeviceFacts>>;
   readonly makeUp?: Readonly<Record<string, MakeUpFacts>>;
