@@ -10,9 +10,6 @@ export function notModelled(house: House): readonly string[] {
   const vented = house.appliances.filter(
     (a) => !['electric', 'unvented', 'direct vent', 'sealed combustion'].includes(a.vent),
   );
-  const installed = house.devices.filter(
-    ({ speeds, path }) => speeds.length > 0 && path === undefined,
-  );
   return [
     ...(vented.length === 0
       ? []
@@ -24,11 +21,11 @@ export function notModelled(house: House): readonly string[] {
       : [
           'An open door is one orifice: the two-way flow that a temperature difference drives through it is not calculated.',
         ]),
-    ...(installed.length === 0
-      ? []
-      : [
+    ...(house.devices.some(({ speeds, path }) => speeds.length > 0 && path === undefined)
+      ? [
           'Ducts are not sized: a device given by a bare flow is assumed to deliver it against its own duct while the house is at outdoor pressure.',
-        ]),
+        ]
+      : []),
     'Wind pressure at the ends of exhaust ducts counts only where the house file names the face or the roof they end at.',
     'Forced-air duct leakage is not calculated.',
   ];
