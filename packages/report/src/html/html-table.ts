@@ -48,6 +48,14 @@ ${body}</tbody></table></div>
 ${left > 0 ? markup`<p class="note">And ${left} more rows; the tables as CSV and the result as JSON hold them all.</p>` : undefined}`;
 }
 
+/** A row must fit on a sheet, whatever names stand in it; files of the tables hold texts whole. */
+const longestText = 500;
+
+function shortened(text: string): string {
+  if (text.length <= longestText) return text;
+  return `${text.slice(0, longestText)}… (shortened here, whole in CSV and JSON)`;
+}
+
 /** A table of so few rows is never split in print. */
 const shortRows = 10;
 
@@ -56,7 +64,7 @@ function htmlCell(
   place: { readonly column: ReportColumn; readonly system: UnitSystem; readonly first: boolean },
 ): Markup {
   const { column, system, first } = place;
-  const text = cellText(cell, column, system);
+  const text = shortened(cellText(cell, column, system));
   const quantity = column.quantity === undefined ? undefined : markup` class="n"`;
   const shown =
     typeof cell === 'number'

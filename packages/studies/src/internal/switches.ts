@@ -47,10 +47,11 @@ export function switchesOf(house: House): readonly Switch[] {
  * @returns each with its positions
  */
 export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
+  const doors = house.doors.map(({ id, positions }) => ({ id, settings: positions }));
   const windows = house.openings.flatMap(({ id, positions }) =>
     positions === undefined ? [] : [{ id, settings: positions }],
   );
-  return [...house.doors.map(({ id, positions }) => ({ id, settings: positions })), ...windows];
+  return [...doors, ...windows];
 }
 
 /**
