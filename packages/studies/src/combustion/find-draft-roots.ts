@@ -75,7 +75,7 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
     const only = search.at(still);
     return { roots: only === undefined ? [] : [asRoot(search, only)], complete: true };
   }
-  const boxes = firstBoxes(search, still);
+  const boxes = [...firstBoxes(search, still)];
   while (boxes.length > 0) {
     const box = boxes.pop()!;
     const runs = search.narrowed(box);
@@ -93,7 +93,8 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
       const point = free.length === 1 ? crossing(search, narrow) : polished(search, narrow);
       if (point === 'no balance') complete = false;
       else if (point !== undefined) keep(point);
-      else if (widest > finest[limits]) boxes.push(...splitIfSlow(narrow, { before: box, free, reach }));
+      else if (widest > finest[limits])
+        boxes.push(...splitIfSlow(narrow, { before: box, free, reach }));
       else complete = false;
     }
   }
@@ -206,7 +207,10 @@ function product(runs: readonly (readonly Interval[])[]): readonly (readonly Int
 }
 
 /** Upward and downward flow apart, and gas diluted and undiluted, where what is asked has a kink. */
-function firstBoxes({ members, free, reach }: Search, still: readonly number[]): (readonly Interval[])[] {
+function firstBoxes(
+  { members, free, reach }: Search,
+  still: readonly number[],
+): readonly (readonly Interval[])[] {
   return product(
     members.map(({ gasFlowKgPerS }, k) => {
       if (!free.includes(k)) return [{ low: still[k]!, high: still[k]! }];
@@ -293,7 +297,9 @@ function polished(search: Search, box: readonly Interval[]): Point | 'no balance
   for (let step = 0; step < 30; step++) {
     const here: Point = point;
     const before = size;
-    size = Math.max(...free.map((k) => Math.abs(here.gaps[k]!) / Math.max(1, Math.abs(here.responsePa[k]!))));
+    size = Math.max(
+      ...free.map((k) => Math.abs(here.gaps[k]!) / Math.max(1, Math.abs(here.responsePa[k]!))),
+    );
     if (size <= 1e-12 || (size <= 1e-10 && size >= before)) return here;
     const slopes = slopesAt(search, here);
     if (slopes === undefined) return 'no balance';
@@ -363,7 +369,8 @@ function isStable(search: Search, point: Point): boolean {
     if (!(top[pivot]! > 0)) return false;
     for (const row of rows.slice(pivot + 1)) {
       const factor = row[pivot]! / top[pivot]!;
-      for (let column = pivot; column < rows.length; column++) row[column]! -= factor * top[column]!;
+      for (let column = pivot; column < rows.length; column++)
+        row[column]! -= factor * top[column]!;
     }
   }
   return true;

@@ -50,19 +50,13 @@ export function ventsAtFlows(system: VentSystem, flows: readonly number[]): Vent
     const gases = members.map(
       (member, k) => up[k] ?? comingDown(member, flows[k]!, { system, fromC: topAir.temperatureC }),
     );
-    const parts = members.map((member, k) =>
-      memberAt(member, gases[k]!, { system, beyondPa: 0 }),
-    );
+    const parts = members.map((member, k) => memberAt(member, gases[k]!, { system, beyondPa: 0 }));
     return { members: parts, heatImbalance: heatImbalance(system, { gases }) };
   }
   const total = flows.reduce((sum, flow) => sum + flow, 0);
   const fallen =
     total < 0
-      ? ventGas(
-          chimney,
-          { massFlowKgPerS: total, inletTemperatureC: topAir.temperatureC },
-          system,
-        )
+      ? ventGas(chimney, { massFlowKgPerS: total, inletTemperatureC: topAir.temperatureC }, system)
       : undefined;
   let arriving = fallen === undefined ? 0 : -total;
   let heat = arriving * (fallen?.outletTemperatureC ?? 0);
@@ -76,8 +70,7 @@ export function ventsAtFlows(system: VentSystem, flows: readonly number[]): Vent
     fallen ??
     ventGas(chimney, { massFlowKgPerS: total, inletTemperatureC: junctionTemperatureC }, system);
   const gases = members.map(
-    (member, k) =>
-      up[k] ?? comingDown(member, flows[k]!, { system, fromC: junctionTemperatureC }),
+    (member, k) => up[k] ?? comingDown(member, flows[k]!, { system, fromC: junctionTemperatureC }),
   );
   const beyondPa = chimneyGas.lossPa - chimneyGas.draftPa;
   const parts = members.map((member, k) => memberAt(member, gases[k]!, { system, beyondPa }));
@@ -137,9 +130,7 @@ function mixedAtCollar(
   { massFlowKgPerS, outletTemperatureC }: VentGas,
 ): number {
   const down = -massFlowKgPerS;
-  return (
-    (down * outletTemperatureC + gasFlowKgPerS * gasTemperatureC) / (down + gasFlowKgPerS)
-  );
+  return (down * outletTemperatureC + gasFlowKgPerS * gasTemperatureC) / (down + gasFlowKgPerS);
 }
 
 /** Heat of all that enters vents, less what leaves them and what their walls lose, by the heat that enters. */

@@ -14,10 +14,7 @@ import { hull, plus, point, scaled, timesShare, weightedMean, type Interval } fr
  * @param flows - by member [kg/s]
  * @returns by member, room minus place where the flue ends [Pa]
  */
-export function ventBounds(
-  system: VentSystem,
-  flows: readonly Interval[],
-): readonly Interval[] {
+export function ventBounds(system: VentSystem, flows: readonly Interval[]): readonly Interval[] {
   const { members, chimney, topAir } = system;
   const top = point(topAir.temperatureC);
   const up = members.map(({ vent, ...member }, k) =>
