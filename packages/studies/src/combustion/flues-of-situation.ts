@@ -41,6 +41,8 @@ export interface OpenFlue {
   readonly entryLoss: number;
   /** At the collar [m2]. */
   readonly collarAreaM2: number;
+  /** Height of the collar above the house's datum [m]. */
+  readonly collarHeightM: number;
   /** Places in the network of the house. */
   readonly collarZone: number;
   readonly roomZone: number;
@@ -180,6 +182,7 @@ function openFlue(
     },
     entryLoss: Math.min(hood ? entryLosses.hood : entryLosses.other, first?.lossCoefficient ?? 0),
     collarAreaM2: first?.areaM2 ?? 1,
+    collarHeightM: ventLink.description.fromHeightM,
     collarZone: network.zoneIndex.get(ventLink.description.from) ?? -1,
     roomZone: network.zoneIndex.get(zone) ?? -1,
   };

@@ -112,10 +112,14 @@ function memberAt(
   const { massFlowKgPerS } = gas;
   const collarTemperatureC =
     massFlowKgPerS < 0 ? mixedAtCollar(member, gas) : gas.inletTemperatureC;
-  const inletSuctionPa = inletSuction(member.inlets, massFlowKgPerS - member.injectedKgPerS, {
-    room: member.roomAir,
-    collar: airOfTemperature(collarTemperatureC, system.pressurePa),
-  });
+  // Where nothing is open the burner's fan holds the flow, whatever the collar's pressure.
+  const inletSuctionPa =
+    member.inlets.length === 0
+      ? 0
+      : inletSuction(member.inlets, massFlowKgPerS - member.injectedKgPerS, {
+          room: member.roomAir,
+          collar: airOfTemperature(collarTemperatureC, system.pressurePa),
+        });
   return {
     gas,
     collarTemperatureC,
