@@ -14,7 +14,7 @@ export interface DoorSwitch {
 }
 
 /**
- * Devices and ventilators that people set, in the order in which operating states are counted.
+ * Devices, ventilators and air handlers that people set, in the order in which operating states are counted.
  *
  * Their settings are read off the states of a house with that one thing, so that both always agree.
  *
@@ -22,7 +22,8 @@ export interface DoorSwitch {
  * @returns each with its settings, `off` first where it may be off
  */
 export function switchesOf(house: House): readonly Switch[] {
-  const none: House = { ...house, devices: [], ventilators: [], doors: [], openings: [] };
+  const { forcedAir: systems = [], ...rest } = house;
+  const none: House = { ...rest, devices: [], ventilators: [], doors: [], openings: [] };
   const alone = (id: string, part: Partial<House>): readonly Switch[] => {
     const settings = operatingStates({ ...none, ...part }).map(
       ({ running }) => running[id] ?? 'off',
@@ -35,6 +36,7 @@ export function switchesOf(house: House): readonly Switch[] {
     ...house.ventilators.flatMap((ventilator) =>
       alone(ventilator.id, { ventilators: [ventilator] }),
     ),
+    ...systems.flatMap((system) => alone(system.id, { forcedAir: [system] })),
   ];
 }
 
