@@ -26,7 +26,7 @@ export interface HtmlTableOptions {
  * @returns HTML; nothing where there are no rows
  */
 export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup {
-  const { id, caption, note, columns, rows } = table;
+  const { id, caption, note, columns, rows } = withoutEmptyColumns(table);
   const { system, rowsAtMost = 200 } = options;
   if (rows.length === 0) return markup``;
   const shown = rows.slice(0, rowsAtMost);
@@ -46,6 +46,19 @@ export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup
 <tbody>
 ${body}</tbody></table></div>
 ${left > 0 ? markup`<p class="note">And ${left} more rows; the tables as CSV and the result as JSON hold them all.</p>` : undefined}`;
+}
+
+/** A column of numbers that nobody has takes room from the others. */
+function withoutEmptyColumns(table: ReportTable): ReportTable {
+  const kept = table.columns.map(
+    ({ quantity }, index) =>
+      quantity === undefined || table.rows.some((row) => row[index] !== undefined),
+  );
+  return {
+    ...table,
+    columns: table.columns.filter((_, index) => kept[index]),
+    rows: table.rows.map((row) => row.filter((_, index) => kept[index])),
+  };
 }
 
 /** A row must fit on a sheet, whatever names stand in it; files of the tables hold texts whole. */
