@@ -220,6 +220,7 @@ export {
   type HearthStage,
   type HearthStageName,
 } from './flues/hearth-stages.js';
+export { mixFlueGases, type GasStream } from './flues/mix-flue-gases.js';
 export { warmFlue, type FlueHeat, type FlueStep, type WarmedFlue } from './flues/warm-flue.js';
 
 // Flow laws of links

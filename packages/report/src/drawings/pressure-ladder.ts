@@ -1,19 +1,14 @@
 import type { LimitedQuantity, Verdict } from '@evendraft/rules';
+import { ladderScale } from '../internal/ladder-scale.js';
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
 import { fitText, textWidth, wrapLabel } from './parts/fit-text.js';
 import { ink, label, line, rectangle, textSize } from './parts/marks.js';
-import {
-  roundTicks,
-  straightScale,
-  stretchedScale,
-  stretchedTicks,
-  type Interval,
-  type Scale,
-} from './parts/scale.js';
+import type { Scale } from './parts/scale.js';
 import { spreadLabels } from './parts/spread-labels.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** The worst case as a ladder that leads down from outdoors. */
 export interface PressureLadderDrawingData {
@@ -34,13 +29,11 @@ export interface PressureLadderDrawingData {
 
 type LadderAppliance = PressureLadderDrawingData['appliances'][number];
 
-/** Where a deepest value is so many times a limit, an even scale would hide the limit. */
-const stretchFrom = 12;
 const ladderHeight = 216;
-const headRoom = 50;
+const headRoom = 58;
 const footRoom = 40;
 const axisRoom = 40;
-const leastColumn = 116;
+const leastColumn = 140;
 const zonesShown = 10;
 const appliancesShown = 8;
 
@@ -58,11 +51,14 @@ export function drawPressureLadder(
 ): string {
   const { width, id } = options;
   const shown = data.appliances.slice(0, appliancesShown);
-  const zonesRoom = width < 500 ? 132 : 176;
+  const zonesRoom = width < 500 ? 150 : 176;
   const first = Math.max(1, Math.floor((width - axisRoom - zonesRoom) / leastColumn));
   const next = Math.max(1, Math.floor((width - axisRoom) / leastColumn));
   const rows = [shown.slice(0, first), ...chunks(shown.slice(first), next)];
-  const { scaleOf, ticks, stretched } = ladderScale(data);
+  const { scaleOf, ticks, stretched } = ladderScale(
+    [...data.zones.map(({ pressurePa }) => pressurePa), ...shown.map(({ valuePa }) => valuePa)],
+    shown.map(({ limitPa }) => limitPa),
+  );
   const rowHeight = headRoom + ladderHeight + footRoom;
   const body = rows.map((appliances, index) => {
     const top = index * rowHeight + headRoom;
@@ -94,31 +90,6 @@ export function drawPressureLadder(
     description: describe(data),
     body: [...body, label(foot, { x: 0, y: height - 4, color: ink.soft })],
   });
-}
-
-interface LadderScale {
-  readonly scaleOf: (range: Interval) => Scale;
-  readonly ticks: readonly number[];
-  readonly stretched: boolean;
-}
-
-function ladderScale({ zones, appliances }: PressureLadderDrawingData): LadderScale {
-  const values = [
-    ...zones.map(({ pressurePa }) => pressurePa),
-    ...appliances.flatMap(({ valuePa, limitPa }) => [valuePa, limitPa]),
-  ];
-  const lowest = Math.min(-1, ...values);
-  const highest = Math.max(0, ...values);
-  const smallestLimit = Math.max(lowest, ...appliances.map(({ limitPa }) => limitPa));
-  const stretched = lowest < stretchFrom * smallestLimit;
-  if (stretched) {
-    const domain: Interval = [lowest * 1.08, highest * 1.1];
-    const scaleOf = (range: Interval): Scale => stretchedScale([domain[1], domain[0]], range);
-    return { scaleOf, ticks: stretchedTicks(domain), stretched };
-  }
-  const ticks = roundTicks([lowest, highest], 6);
-  const domain: Interval = [ticks.at(-1) ?? 0, ticks[0] ?? -1];
-  return { scaleOf: (range) => straightScale(domain, range), ticks, stretched };
 }
 
 function axis(parts: {
@@ -161,7 +132,7 @@ function zoneRungs(
     line([x, y(0)], [x, top + ladderHeight], { color: ink.soft }),
     ...shown.map(({ zone, pressurePa }, index) => {
       const at = places[index] ?? 0;
-      const number = oneDecimal(pressurePa);
+      const number = tenths(pressurePa);
       const room = place.room - 42 - textWidth(number, textSize);
       return markup`${[
         line([x - 5, y(pressurePa)], [x + 8, y(pressurePa)], { color: ink.deep, width: 3 }),
@@ -226,14 +197,14 @@ function applianceLadder(
     line([x - half, y(0)], [x - half, bottom], { color: ink.soft }),
     line([x + half, y(0)], [x + half, bottom], { color: ink.soft }),
     line([x - half - 7, limitAt], [x + half + 7, limitAt], { width: 3 }),
-    label(`limit ${oneDecimal(limitPa)}`, {
+    label(`limit ${tenths(limitPa)}`, {
       x: x - room / 2 + 2,
       y: Math.max(limitAt - 5, top + 10),
       size: 11,
       halo: true,
     }),
     markup`<circle cx="${round(x)}" cy="${round(valueAt)}" r="6" fill="${verdict === 'within the limit' ? ink.paper : ink.line}" stroke="${ink.line}" stroke-width="2"/>`,
-    label(oneDecimal(valuePa), {
+    label(tenths(valuePa), {
       x: x + half + 9,
       y: valueAt + (Math.abs(valueAt - limitAt) < 10 ? 15 : 4),
       bold: true,
@@ -246,20 +217,16 @@ function applianceLadder(
 function describe({ situation, zones, appliances }: PressureLadderDrawingData): string {
   const deepest = zones
     .slice(0, 5)
-    .map(({ zone, pressurePa }) => `${zone} ${oneDecimal(pressurePa)} Pa`)
+    .map(({ zone, pressurePa }) => `${zone} ${tenths(pressurePa)} Pa`)
     .join(', ');
   const judged = appliances
     .slice(0, appliancesShown)
     .map(
       ({ appliance, verdict, valuePa, limitPa }) =>
-        `${appliance}: ${oneDecimal(valuePa)} Pa against a limit of ${oneDecimal(limitPa)} Pa, ${verdict}`,
+        `${appliance}: ${tenths(valuePa)} Pa against a limit of ${tenths(limitPa)} Pa, ${verdict}`,
     )
     .join('; ');
   return `With ${situation}: ${deepest}. ${judged === '' ? 'No appliance was judged' : judged}.`;
-}
-
-function oneDecimal(value: number): string {
-  return tickWords(Number(value.toFixed(1))).replace(/^(\u2212?\d+)$/u, '$1.0');
 }
 
 function round(value: number): number {

@@ -1,0 +1,20 @@
+/**
+ * Sizes to a limit set, cures that are solved again, remedies compared and ranked.
+ *
+ * Central type: {@link RemedyRow}, one remedy beside others. Read next: `compare-remedies.ts`; how a size is
+ * found is in `@evendraft/studies`, `size-remedy.ts`.
+ */
+export { compareRemedies } from './compare-remedies.js';
+export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
+export { cureFindings } from './cure-findings.js';
+export type { CuredFinding, CureOptions, MakeUpSize, SolvedCure } from './cure-findings.js';
+export { largestExhaust } from './largest-exhaust.js';
+export { offeredRemedies } from './offered-remedies.js';
+export type { OfferOptions, OfferedRemedy } from './offered-remedies.js';
+export { rankRemedies, usualRankRule } from './rank-rule.js';
+export type { RankCriterion, RankRule } from './rank-rule.js';
+export { codeReadings, upkeepOf } from './remedy-facts.js';
+export type { CodeReading, RemedyForCode } from './remedy-facts.js';
+export type { RemedyRow } from './remedy-row.js';
+export { targetsOfLimitSet } from './targets-of-limit-set.js';
+export type { LimitTargets } from './targets-of-limit-set.js';

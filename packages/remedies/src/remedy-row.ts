@@ -1,0 +1,30 @@
+import type { Assumption } from '@evendraft/house';
+import type { RuleFinding } from '@evendraft/rules';
+import type { RemedyKind, SizeDimension, SizingResult } from '@evendraft/studies';
+import type { CodeReading } from './remedy-facts.js';
+
+/** One remedy beside others; plain JSON. */
+export interface RemedyRow {
+  readonly kind: RemedyKind;
+  readonly remedy: string;
+  readonly dimension: SizeDimension;
+  /** Size with margins, or why none does it. */
+  readonly sizing: SizingResult;
+  /** The state in which the numbers below are taken: the largest exhaust at its highest speed, coldest weather. */
+  readonly situation: string;
+  /** What the largest exhaust delivers there with the remedy [m³/s]. */
+  readonly exhaustFlowM3PerS?: number;
+  /** Speed of the make-up air where it leaves the opening [m/s]. */
+  readonly faceVelocityMPerS?: number;
+  /** The speed of the make-up air held against guidance. */
+  readonly guidance: readonly RuleFinding[];
+  /** Heat of all air that the devices draw in there [W]. */
+  readonly inducedHeatW?: number;
+  /** Heat that brings make-up air up to the least temperature at which it may be delivered [W]. */
+  readonly temperingW?: number;
+  /** Heating, cooling and fan energy of a year for the hours of use; absent where no year was given [kWh]. */
+  readonly yearlyKWh?: number;
+  readonly upkeep: readonly string[];
+  readonly code: readonly CodeReading[];
+  readonly assumptions: readonly Assumption[];
+}
