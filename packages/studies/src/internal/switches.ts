@@ -7,7 +7,7 @@ export interface Switch {
   readonly settings: readonly string[];
 }
 
-/** A door with the positions that a study goes through. */
+/** A door or window with the positions that a study goes through. */
 export interface DoorSwitch {
   readonly id: string;
   readonly settings: readonly ('open' | 'shut')[];
@@ -22,7 +22,7 @@ export interface DoorSwitch {
  * @returns each with its settings, `off` first where it may be off
  */
 export function switchesOf(house: House): readonly Switch[] {
-  const none: House = { ...house, devices: [], ventilators: [], doors: [] };
+  const none = nothingToSet(house);
   const alone = (id: string, part: Partial<House>): readonly Switch[] => {
     const settings = operatingStates({ ...none, ...part }).map(
       ({ running }) => running[id] ?? 'off',
@@ -39,13 +39,26 @@ export function switchesOf(house: House): readonly Switch[] {
 }
 
 /**
- * The doors of a house as switches.
+ * The doors and windows of a house as switches, in the order in which operating states are counted.
  *
  * @param house - the house
  * @returns each with its positions
  */
 export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
-  return house.doors.map(({ id, positions }) => ({ id, settings: positions }));
+  const none = nothingToSet(house);
+  const alone = (id: string, part: Partial<House>): readonly DoorSwitch[] => {
+    const settings = operatingStates({ ...none, ...part }).map(({ doors }) => doors[id]);
+    const known = settings.filter((setting) => setting !== undefined);
+    return known.length === 0 ? [] : [{ id, settings: known }];
+  };
+  return [
+    ...house.doors.flatMap((door) => alone(door.id, { doors: [door] })),
+    ...house.openings.flatMap((opening) => alone(opening.id, { openings: [opening] })),
+  ];
+}
+
+function nothingToSet(house: House): House {
+  return { ...house, devices: [], ventilators: [], doors: [], openings: [] };
 }
 
 /**
