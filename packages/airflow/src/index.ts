@@ -220,6 +220,7 @@ export {
   type HearthStage,
   type HearthStageName,
 } from './flues/hearth-stages.js';
+export { mixFlueGases, type GasStream } from './flues/mix-flue-gases.js';
 export { warmFlue, type FlueHeat, type FlueStep, type WarmedFlue } from './flues/warm-flue.js';
 
 // Flow laws of links
@@ -249,6 +250,9 @@ export type {
   LawWarningCode,
   LinkState,
   Preparation,
+  TallyBlock,
+  ZoneGroup,
+  ZoneTally,
 } from './laws/flow-law.js';
 export { exchangeCoefficient } from './laws/exchange-coefficient.js';
 export {

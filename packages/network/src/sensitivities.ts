@@ -2,7 +2,7 @@ import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
 import type { Kernel } from './internal/kernel.js';
 import { factorize, solveFactorized } from './internal/skyline.js';
-import { evaluateLaws, fillMatrix, gatherZones } from './internal/sweep.js';
+import { fillMatrix, sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 import { solveNetwork } from './solve-network.js';
 import { UnknownIdError } from './unknown-id-error.js';
@@ -48,10 +48,10 @@ export function readingSensitivities(
   const balance = solveNetwork(network, scenario, { enclosure: false });
   if (balance.status !== 'solved') return balance;
 
-  evaluateLaws(kernel, kernel.pressure);
-  gatherZones(kernel);
+  sweepLinks(kernel, kernel.pressure);
   fillMatrix(kernel);
-  const { zoneCount, linkCount, boundaryCount, activeFrom, activeTo, activeLink, state } = kernel;
+  const { zoneCount, linkCount, boundaryCount, activeFrom, activeTo, activeLink } = kernel;
+  const { state } = kernel.tally;
   const perLogScale = new Float64Array(linkCount);
   const perOffsetPa = new Float64Array(linkCount);
   const perBoundaryPa = new Float64Array(boundaryCount);

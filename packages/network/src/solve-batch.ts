@@ -123,7 +123,7 @@ export function createBatchResult(
 }
 
 function writeRow(
-  { zoneCount, linkCount, pressure, placeOfZone, activePlace, state, iteration }: Kernel,
+  { zoneCount, linkCount, pressure, placeOfZone, activePlace, tally, iteration }: Kernel,
   result: BatchResult,
   { row, status }: { readonly row: number; readonly status: BatchStatus },
 ): void {
@@ -136,7 +136,7 @@ function writeRow(
   if (result.massFlowKgPerS.length === 0) return;
   for (let link = 0; link < linkCount; link++) {
     const active = activePlace[link]!;
-    const flow = active < 0 ? 0 : state.massFlowKgPerS[active]!;
+    const flow = active < 0 ? 0 : tally.state.massFlowKgPerS[active]!;
     result.massFlowKgPerS[row * linkCount + link] = solved ? flow : NaN;
   }
 }

@@ -7,7 +7,7 @@ import { linkFlows } from './internal/link-flows.js';
 import type { GraphVerdict, Iteration } from './internal/kernel.js';
 import { asBatch, columnsOf, lengthProblem, rowProblem } from './internal/scenario-rows.js';
 import { solveRow } from './internal/solve-row.js';
-import { evaluateLaws, gatherZones } from './internal/sweep.js';
+import { sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 
 /** Residual of every zone over the flow through it, unless asked otherwise [-]. */
@@ -73,8 +73,7 @@ export function solveNetwork(
   let enclosure: Enclosure = { radiusPa: undefined, lawSweeps: 0 };
   if (options.enclosure ?? true) {
     enclosure = enclose(kernel);
-    evaluateLaws(kernel, kernel.pressure);
-    gatherZones(kernel);
+    sweepLinks(kernel, kernel.pressure);
   }
   const lawSweeps = iteration.lawSweeps + enclosure.lawSweeps;
   return balance(network, { ...iteration, lawSweeps }, enclosure);
@@ -131,14 +130,17 @@ function balance(network: BuiltNetwork, iteration: Iteration, enclosure: Enclosu
 }
 
 function greatestLinkAt({ kernel }: BuiltNetwork, place: number): number | undefined {
-  const { incidentStart, incident, state, activeLink } = kernel;
+  const { activeCount, activeFrom, activeTo, activeLink, tally } = kernel;
+  const { massFlowKgPerS } = tally.state;
   let greatest: number | undefined;
-  for (let next = incidentStart[2 * place]!; next < incidentStart[2 * place + 2]!; next++) {
-    const link = incident[next]!;
-    const flow = Math.abs(state.massFlowKgPerS[link]!);
-    if (greatest === undefined || flow > Math.abs(state.massFlowKgPerS[greatest]!)) greatest = link;
+  let size = -1;
+  for (let link = 0; link < activeCount; link++) {
+    if (activeFrom[link] !== place && activeTo[link] !== place) continue;
+    if (Math.abs(massFlowKgPerS[link]!) <= size) continue;
+    size = Math.abs(massFlowKgPerS[link]!);
+    greatest = activeLink[link]!;
   }
-  return greatest === undefined ? undefined : activeLink[greatest];
+  return greatest;
 }
 
 /**
@@ -146,11 +148,13 @@ function greatestLinkAt({ kernel }: BuiltNetwork, place: number): number | undef
  * moves no pressure by more than itself, so the sum over the links this close to zero bounds the effect.
  */
 function regularisation({ kernel }: BuiltNetwork): number {
-  const { activeCount, state } = kernel;
+  const { activeCount, activeLink, activeFrom, activeTo, pressure, drivePa, tally } = kernel;
   let links = 0;
   for (let link = 0; link < activeCount; link++) {
-    const close = Math.abs(state.pressureDifferencePa[link]!) < nearZeroWidthPa;
-    if (close && state.slopeKgPerSPa[link]! > 0) links++;
+    const difference =
+      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + drivePa[activeLink[link]!]!;
+    const close = Math.abs(difference) < nearZeroWidthPa;
+    if (close && tally.state.slopeKgPerSPa[link]! > 0) links++;
   }
   return 0.17 * nearZeroWidthPa * links;
 }

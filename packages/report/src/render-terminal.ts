@@ -5,9 +5,11 @@ import { houseWords } from './internal/house-words.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { terminalFindings, type TerminalSection } from './internal/terminal-findings.js';
 import { terminalFlows } from './internal/terminal-flows.js';
+import { terminalLadder } from './internal/terminal-ladder.js';
 import { terminalPage } from './internal/terminal-page.js';
 import { terminalRemarks } from './internal/terminal-remarks.js';
 import { terminalStates } from './internal/terminal-states.js';
+import { terminalStrip } from './internal/terminal-strip.js';
 import { ReportError } from './report-error.js';
 
 /** How an assessment is shown in a terminal. */
@@ -53,8 +55,10 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   page.paragraph(houseWords(assessment, printer));
   page.blank();
   for (const sentence of answerSentences(assessment, { system })) page.verdictParagraph(sentence);
+  terminalLadder(section);
   terminalFindings(section);
   terminalStates(section, states);
+  terminalStrip(section);
   terminalFlows(section);
   terminalRemarks(section);
   page.blank();

@@ -1,7 +1,8 @@
 import type { Appliance } from '@evendraft/house';
 import { fit, type Fit, type MissingFact } from './internal/fit.js';
 import { partnersOnVent } from './internal/partners-on-vent.js';
-import type { AppliesTo, Exclusion, Limit, LimitSet } from './limit-set.js';
+import type { AppliesTo } from './applies-to.js';
+import type { Exclusion, Limit, LimitSet } from './limit-set.js';
 
 export type { MissingFact } from './internal/fit.js';
 

@@ -1,5 +1,5 @@
 import type { Source } from '@evendraft/house';
-import type { AppliesTo } from './limit-set.js';
+import type { AppliesTo } from './applies-to.js';
 import type { LimitedQuantity } from './finding.js';
 
 /** A limit on the suction of the house as a whole, whatever appliance stands where. */

@@ -6,6 +6,8 @@
 export { cautions } from './cautions.js';
 export { chooseLimit } from './choose-limit.js';
 export type { LimitChoice, MissingFact } from './choose-limit.js';
+export { cureKinds, cureOrders, cureOrderSource } from './cures/cure-orders.js';
+export type { CuredFinding, CureKind, CureOrder } from './cures/cure-orders.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
 export type {
   AmbientCoLevel,
@@ -16,6 +18,28 @@ export type {
   HouseLimit,
   SpillageTimeLimit,
 } from './further-limits.js';
+export { doorForce, doorForceGuides, judgeDoorForce } from './guidance/door-force.js';
+export type { DoorForceGuide, DoorForceInput } from './guidance/door-force.js';
+export { judgeHoodCapture } from './guidance/hood-capture-california.js';
+export type { JudgeHoodCaptureInput } from './guidance/hood-capture-california.js';
+export { hoodFlowGuidance, judgeHoodFlow } from './guidance/hood-flow.js';
+export type { HoodFlowGuidance, HoodPlace, JudgeHoodFlowInput } from './guidance/hood-flow.js';
+export { judgeDiffuser } from './guidance/make-up-diffuser.js';
+export type { JudgeDiffuserInput } from './guidance/make-up-diffuser.js';
+export { judgeVelocity, velocityGuidance } from './guidance/make-up-velocity.js';
+export type {
+  JudgeVelocityInput,
+  VelocityGuidance,
+  VelocityPlace,
+} from './guidance/make-up-velocity.js';
+export { judgeNetFlow } from './guidance/net-flow-by-climate.js';
+export type { JudgeNetFlowInput, WallClimate } from './guidance/net-flow-by-climate.js';
+export {
+  garageGuidePa,
+  judgeGarageWall,
+  judgeSoilGasSuction,
+  soilGasGuidePa,
+} from './guidance/suction-on-ground-and-garage.js';
 export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
 export { judgeAmbientCo } from './judge-ambient-co.js';
@@ -39,13 +63,11 @@ export { defaultLimitSet, limitSets } from './limit-sets.js';
 export type {
   AppliesTo,
   ChimneyFacts,
-  Exclusion,
-  Limit,
   LimitedFuel,
   LimitedVent,
-  LimitSet,
   VentPartner,
-} from './limit-set.js';
+} from './applies-to.js';
+export type { Exclusion, Limit, LimitSet } from './limit-set.js';
 export {
   judgingAssumptions,
   leastNearBandPa,

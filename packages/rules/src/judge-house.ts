@@ -4,7 +4,8 @@ import { judgedBy, lacks, notMeantFor, type Rule } from './internal/answer.js';
 import { appliesToAppliance } from './internal/applies-to-appliance.js';
 import { amount, line } from './internal/arithmetic-line.js';
 import type { JudgedStudy } from './judged-study.js';
-import type { AppliesTo, LimitSet } from './limit-set.js';
+import type { AppliesTo } from './applies-to.js';
+import type { LimitSet } from './limit-set.js';
 import { nearBand } from './near-band.js';
 import type { RuleFinding } from './rule-finding.js';
 

@@ -23,6 +23,36 @@ export interface LinkState {
   readonly slopeKgPerSPa: Float64Array;
 }
 
+/** A group of which the links that have one end at a boundary come first. */
+export interface ZoneGroup extends LawGroup {
+  /** Place of the first link between two zones. */
+  interior: number;
+}
+
+/**
+ * What a sweep reads and writes that adds to the zones as it goes, one place a link.
+ *
+ * Each zone has two rows of four numbers in `rows`, one for the links that leave it and one for those that enter
+ * it: the sum of their flows, of the sizes of their flows and of their slopes, and the zone's pressure as these
+ * links see it, negative where they enter. So a link adds alike to whichever rows it has.
+ */
+export interface ZoneTally {
+  readonly rows: Float64Array;
+  /** Where the row of a link begins; of a link between two zones, that of one of them. */
+  readonly firstRow: Int32Array;
+  /** Of a link between two zones, where the other row begins. */
+  readonly secondRow: Int32Array;
+  /** Pressure difference at zero pressure in the zones [Pa]. */
+  readonly drivePa: Float64Array;
+  readonly state: LinkState;
+  /** Chord of each law, for the start: slope [kg/(s Pa)] and flow at no pressure difference [kg/s]. */
+  readonly chordSlope: Float64Array;
+  readonly chordFlow: Float64Array;
+}
+
+/** Flows and slopes of a group, added to the rows of its zones. */
+export type TallyBlock = (group: ZoneGroup, tally: ZoneTally) => void;
+
 /** Flows and slopes of a group from its pressure differences. */
 export type LawBlock = (group: LawGroup, state: LinkState) => void;
 
@@ -99,6 +129,13 @@ export interface FlowLaw<Description> {
    * serves to start a solve and need not be exact.
    */
   readonly inverseBlock?: LawBlock;
+  /**
+   * The block and the addition to the zones in one, where that was measured to pay; it leaves the flows and
+   * slopes of the block in the state, and no pressure differences.
+   */
+  readonly tallyBlock?: TallyBlock;
+  /** Likewise, from the flows of the chords by the inverse: the tangents there, at the pressures in the rows. */
+  readonly tallyStartBlock?: TallyBlock;
   /**
    * The streams of a law through which air can flow both ways at once, whose difference is the net flow at scale 1;
    * a law without it has one stream, the net flow.

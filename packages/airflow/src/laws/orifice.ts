@@ -2,6 +2,7 @@ import type { OrificeDescription } from './flow-law-description.js';
 import type { FlowLaw } from './flow-law.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { rangeProblems } from './internal/range-problem.js';
+import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
 import { powerLawBlock, powerLawInverseBlock, powerRecordLength } from './power-law.js';
 
 /**
@@ -42,5 +43,7 @@ export const orifice: FlowLaw<OrificeDescription> = {
   },
   block: powerLawBlock,
   inverseBlock: powerLawInverseBlock,
+  tallyBlock: powerLawTallyBlock,
+  tallyStartBlock: powerLawTallyStartBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };

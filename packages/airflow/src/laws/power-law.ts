@@ -4,6 +4,7 @@ import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { highBits, powerFromHigh, roughPower } from './internal/power.js';
 import { inversePowersAt, powersAt, powerTable } from './internal/power-table.js';
+import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
 import { powerProblems } from './internal/range-problem.js';
 
 /** Numbers in a record: forward and backward coefficient, exponent, width^exponent. */
@@ -31,6 +32,8 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
   },
   block: powerLawBlock,
   inverseBlock: powerLawInverseBlock,
+  tallyBlock: powerLawTallyBlock,
+  tallyStartBlock: powerLawTallyStartBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
 

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { expectNear } from '../../testing/expect-near.js';
 import { lowRiseCoefficient } from './low-rise-coefficient.js';
@@ -58,5 +59,25 @@ test('an unknown shelter and an unknown surface are refused with the names that 
   const surface = 'dome' as unknown as LowRiseSurface;
   expect(() => lowRiseCoefficient({ surface, incidenceDeg: 0, shelter: 'exposed' })).toThrow(
     'surface is dome; allowed is square-plan wall',
+  );
+});
+
+test('between its entries a coefficient stays between its neighbours and does not jump', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...surfaces),
+      fc.constantFrom(...shelters),
+      fc.double({ min: 0, max: 180, noNaN: true }),
+      (surface, shelter, incidenceDeg) => {
+        const entries = lowRiseSurfaces[surface].byShelter[shelter];
+        const at = (degrees: number): number =>
+          lowRiseCoefficient({ surface, shelter, incidenceDeg: Math.min(180, degrees) });
+        expect(at(incidenceDeg)).toBeGreaterThanOrEqual(Math.min(...entries) - 1e-12);
+        expect(at(incidenceDeg)).toBeLessThanOrEqual(Math.max(...entries) + 1e-12);
+        // The steepest stretch of any row falls by 1.1 in 45°.
+        expect(Math.abs(at(incidenceDeg + 0.01) - at(incidenceDeg))).toBeLessThan(0.01 * 0.025);
+      },
+    ),
+    { seed: 1128 },
   );
 });

@@ -1,11 +1,13 @@
-import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
-import { flowAt, flowLawOf, inletAir } from '@evendraft/airflow';
-import type { LinkDescription, NetworkDescription } from '../network-description.js';
-import type { DescribedNumbers, Kernel, KernelGroup } from './kernel.js';
+import { flowLawOf, inletAir } from '@evendraft/airflow';
+import type { NetworkDescription } from '../network-description.js';
+import { describeChords } from './chords.js';
+import type { DescribedNumbers, Kernel } from './kernel.js';
+import { groupLinks } from './link-groups.js';
+import { setScenario } from './set-scenario.js';
 import { createSkyline } from './skyline.js';
-import { zoneOrder } from './zone-order.js';
+import { zoneGraph, zoneOrder } from './zone-order.js';
 
-/** Lays a checked description out in arrays. The scenario is set afterwards. */
+/** Lays a checked description out in arrays, with the scenario as described in force. */
 export function createKernel(
   description: NetworkDescription,
   zoneIndex: ReadonlyMap<string, number>,
@@ -15,32 +17,41 @@ export function createKernel(
   const zoneCount = zones.length;
   const nodeCount = zoneCount + boundaries.length;
   const linkCount = links.length;
-
-  const ends = (link: LinkDescription): [number, number] => [
-    zoneIndex.get(link.from) ?? zoneCount + (boundaryIndex.get(link.from) ?? 0),
-    zoneIndex.get(link.to) ?? zoneCount + (boundaryIndex.get(link.to) ?? 0),
-  ];
-  const order = zoneOrder(neighboursOf(zoneCount, links.map(ends)));
+  const nodeOf = (id: string): number =>
+    zoneIndex.get(id) ?? zoneCount + (boundaryIndex.get(id) ?? 0);
+  const from = new Int32Array(linkCount);
+  const to = new Int32Array(linkCount);
+  for (let link = 0; link < linkCount; link++) {
+    from[link] = nodeOf(links[link]!.from);
+    to[link] = nodeOf(links[link]!.to);
+  }
+  const order = zoneOrder(zoneGraph(zoneCount, from, to));
   const place = new Int32Array(nodeCount);
-  order.forEach((zone, index) => (place[zone] = index));
+  for (let index = 0; index < zoneCount; index++) place[order[index]!] = index;
   for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
 
-  const from = Int32Array.from(links, (link) => place[ends(link)[0]]!);
-  const to = Int32Array.from(links, (link) => place[ends(link)[1]]!);
-  const first = Int32Array.from({ length: zoneCount }, (_, row) => row);
+  const first = new Int32Array(zoneCount);
+  for (let row = 0; row < zoneCount; row++) first[row] = row;
   let interior = 0;
   for (let link = 0; link < linkCount; link++) {
-    const low = Math.min(from[link]!, to[link]!);
-    const high = Math.max(from[link]!, to[link]!);
+    const start = (from[link] = place[from[link]!]!);
+    const end = (to[link] = place[to[link]!]!);
+    const high = Math.max(start, end);
     if (high >= zoneCount) continue;
     interior++;
-    first[high] = Math.min(first[high]!, low);
+    first[high] = Math.min(first[high]!, start, end);
   }
 
-  const laws = links.map((link) => flowLawOf(link.law));
+  const descriptions = links.map((link) => link.law);
+  const laws = descriptions.map(flowLawOf);
   const reference = { temperatureC: 20, densityKgPerM3: 1.2041 };
   const air = inletAir(reference);
-  return {
+  const twoWay = new Uint8Array(linkCount);
+  for (let link = 0; link < linkCount; link++) {
+    const { leastKgPerS, mostKgPerS, strict } = laws[link]!.reach(descriptions[link]!, air, air);
+    if (strict && leastKgPerS === -Infinity && mostKgPerS === Infinity) twoWay[link] = 1;
+  }
+  const kernel: Kernel = {
     zoneCount,
     boundaryCount: boundaries.length,
     linkCount,
@@ -48,13 +59,9 @@ export function createKernel(
     from,
     to,
     laws,
-    descriptions: links.map((link) => link.law),
-    twoWay: Uint8Array.from(links, (link, index) => {
-      const reach = laws[index]!.reach(link.law, air, air);
-      const unbounded = reach.leastKgPerS === -Infinity && reach.mostKgPerS === Infinity;
-      return reach.strict && unbounded ? 1 : 0;
-    }),
-    groups: groupsOf(links, laws),
+    descriptions,
+    twoWay,
+    groups: groupLinks({ laws, descriptions, from, to, zoneCount }),
 
     described: describedNumbers(description, place, { from, to }),
     nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
@@ -78,19 +85,23 @@ export function createKernel(
     activePlace: new Int32Array(linkCount).fill(-1),
     activeFrom: new Int32Array(linkCount),
     activeTo: new Int32Array(linkCount),
-    activeDrivePa: new Float64Array(linkCount),
-    state: {
-      pressureDifferencePa: new Float64Array(linkCount),
-      massFlowKgPerS: new Float64Array(linkCount),
-      slopeKgPerSPa: new Float64Array(linkCount),
+    tally: {
+      rows: new Float64Array(8 * zoneCount + 4),
+      firstRow: new Int32Array(linkCount),
+      secondRow: new Int32Array(linkCount),
+      drivePa: new Float64Array(linkCount),
+      chordSlope: new Float64Array(linkCount),
+      chordFlow: new Float64Array(linkCount),
+      state: {
+        pressureDifferencePa: new Float64Array(linkCount),
+        massFlowKgPerS: new Float64Array(linkCount),
+        slopeKgPerSPa: new Float64Array(linkCount),
+      },
     },
-    incidentStart: new Int32Array(2 * zoneCount + 1),
-    incident: new Int32Array(2 * linkCount),
     interiorCount: 0,
     interiorLink: new Int32Array(interior),
     interiorSlot: new Int32Array(interior),
-    chordSlope: new Float64Array(linkCount),
-    chordFlow: new Float64Array(linkCount),
+    chords: { state: 'unknown', matrix: createSkyline(first) },
 
     iteration: {
       converged: false,
@@ -102,104 +113,58 @@ export function createKernel(
     },
 
     pressure: new Float64Array(nodeCount),
-    trial: new Float64Array(nodeCount),
+    trial: new Float64Array(zoneCount),
     step: new Float64Array(zoneCount),
-    residual: new Float64Array(nodeCount),
-    through: new Float64Array(nodeCount),
-    slopeSum: new Float64Array(nodeCount),
+    bend: new Float64Array(zoneCount),
+    residual: new Float64Array(zoneCount),
+    through: new Float64Array(zoneCount),
+    slopeSum: new Float64Array(zoneCount),
     rounding: new Float64Array(zoneCount),
     target: new Float64Array(zoneCount),
     matrix: createSkyline(first),
   };
+  setScenario(kernel, { count: 1 }, 0);
+  describeChords(kernel);
+  return kernel;
 }
-
-/** Half-length of the chord that stands for each law in the first, linear solve [Pa]. */
-const chordPa = 4;
 
 function describedNumbers(
   { zones, boundaries, links, outdoorAir }: NetworkDescription,
   place: Int32Array,
   { from, to }: { readonly from: Int32Array; readonly to: Int32Array },
 ): DescribedNumbers {
-  const nodes = [...zones, ...boundaries];
-  const byPlace = (read: (node: (typeof nodes)[number]) => number): Float64Array => {
-    const values = new Float64Array(nodes.length);
-    nodes.forEach((node, index) => (values[place[index]!] = read(node)));
-    return values;
-  };
-  const heightM = byPlace((node) => node.heightM);
-  const airOf = new Map(nodes.map((node) => [node.id, node.air]));
-  const chords = links.map((link) => {
-    const air = { from: airOf.get(link.from)!, to: airOf.get(link.to)! };
-    const flow = (x: number): number => flowAt(link.law, x, air).massFlowKgPerS;
-    return [flow(chordPa), flow(-chordPa)] as const;
-  });
+  const nodeCount = zones.length + boundaries.length;
+  const heightM = new Float64Array(nodeCount);
+  const temperatureC = new Float64Array(nodeCount);
+  const densityKgPerM3 = new Float64Array(nodeCount);
+  for (let node = 0; node < nodeCount; node++) {
+    const { heightM: height, air } = zones[node] ?? boundaries[node - zones.length]!;
+    const at = place[node]!;
+    heightM[at] = height;
+    temperatureC[at] = air.temperatureC;
+    densityKgPerM3[at] = air.densityKgPerM3;
+  }
+  const fromRiseM = new Float64Array(links.length);
+  const toRiseM = new Float64Array(links.length);
+  const columnRiseM = new Float64Array(links.length);
+  const columnDensityKgPerM3 = new Float64Array(links.length);
+  for (let link = 0; link < links.length; link++) {
+    const { fromHeightM, toHeightM, columnAir } = links[link]!;
+    fromRiseM[link] = fromHeightM - heightM[from[link]!]!;
+    toRiseM[link] = toHeightM - heightM[to[link]!]!;
+    columnRiseM[link] = toHeightM - fromHeightM;
+    columnDensityKgPerM3[link] = (columnAir ?? outdoorAir).densityKgPerM3;
+  }
   return {
-    temperatureC: byPlace((node) => node.air.temperatureC),
-    densityKgPerM3: byPlace((node) => node.air.densityKgPerM3),
+    temperatureC,
+    densityKgPerM3,
     boundaryPressurePa: Float64Array.from(boundaries, ({ pressurePa }) => pressurePa),
     outdoorDensityKgPerM3: outdoorAir.densityKgPerM3,
-    fromRiseM: Float64Array.from(links, (link, k) => link.fromHeightM - heightM[from[k]!]!),
-    toRiseM: Float64Array.from(links, (link, k) => link.toHeightM - heightM[to[k]!]!),
-    columnRiseM: Float64Array.from(links, (link) => link.toHeightM - link.fromHeightM),
-    columnDensityKgPerM3: Float64Array.from(
-      links,
-      (link) => link.columnAir?.densityKgPerM3 ?? outdoorAir.densityKgPerM3,
-    ),
-    chordSlope: Float64Array.from(chords, ([above, below]) => (above - below) / (2 * chordPa)),
-    chordFlow: Float64Array.from(chords, ([above, below]) => (above + below) / 2),
+    fromRiseM,
+    toRiseM,
+    columnRiseM,
+    columnDensityKgPerM3,
+    chordSlope: new Float64Array(links.length),
+    chordFlow: new Float64Array(links.length),
   };
-}
-
-/** Fewer links than this of one class join the group of class 0. */
-const smallestGroup = 6;
-
-/** Links that share a block, a record length and a class, each group with room for all its links. */
-function groupsOf(
-  links: readonly LinkDescription[],
-  laws: readonly FlowLaw<FlowLawDescription>[],
-): KernelGroup[] {
-  const blocks = new Map<unknown, Map<string, number[]>>();
-  links.forEach((link, index) => {
-    const law = laws[index]!;
-    const byShape = blocks.get(law.block) ?? new Map<string, number[]>();
-    blocks.set(law.block, byShape);
-    const shape = `${law.recordLength(link.law)} ${law.recordClass(link.law)}`;
-    const members = byShape.get(shape) ?? [];
-    byShape.set(shape, members);
-    members.push(index);
-  });
-  return [...blocks.values()].flatMap((byShape) => {
-    for (const [shape, members] of byShape) {
-      const general = `${shape.split(' ')[0]!} 0`;
-      if (members.length >= smallestGroup || shape === general) continue;
-      byShape.delete(shape);
-      const all = byShape.get(general) ?? [];
-      byShape.set(general, all);
-      all.push(...members);
-    }
-    return [...byShape].map(([shape, members]) => {
-      const [recordLength, recordClass] = shape.split(' ').map(Number) as [number, number];
-      return {
-        law: laws[members[0]!]!,
-        members: Int32Array.from(members),
-        recordLength,
-        recordClass,
-        records: new Float64Array(recordLength * members.length),
-        begin: 0,
-        end: 0,
-      };
-    });
-  });
-}
-
-function neighboursOf(zoneCount: number, ends: readonly [number, number][]): number[][] {
-  const neighbours = Array.from({ length: zoneCount }, () => new Set<number>());
-  for (const [from, to] of ends) {
-    if (from < zoneCount && to < zoneCount) {
-      neighbours[from]!.add(to);
-      neighbours[to]!.add(from);
-    }
-  }
-  return neighbours.map((set) => [...set]);
 }

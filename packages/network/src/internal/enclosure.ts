@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { evaluateLaws, gatherZones, fillMatrix, gatherRounding } from './sweep.js';
+import { fillMatrix, gatherRounding, sweepLinks } from './sweep.js';
 
 /** What an attempt to enclose every solution found. */
 export interface Enclosure {
@@ -32,8 +32,7 @@ export function enclose(kernel: Kernel): Enclosure {
   }
   const above = findSide(kernel, 1);
   if (above.radiusPa === undefined) return above;
-  evaluateLaws(kernel, pressure);
-  gatherZones(kernel);
+  sweepLinks(kernel, pressure);
   const below = findSide(kernel, -1);
   const lawSweeps = above.lawSweeps + 1 + below.lawSweeps;
   if (below.radiusPa === undefined) return { radiusPa: undefined, lawSweeps };
@@ -43,7 +42,7 @@ export function enclose(kernel: Kernel): Enclosure {
 /** Looks, from p, for pressures at which every zone's residual has the sign of the side beyond rounding. */
 function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
   const { zoneCount, pressure, trial, step, residual, rounding, target, matrix } = kernel;
-  trial.set(pressure);
+  for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
   for (let lawSweeps = 1; lawSweeps <= mostCorrections; lawSweeps++) {
     fillMatrix(kernel);
     if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: lawSweeps - 1 };
@@ -52,8 +51,7 @@ function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
     }
     solveFactorized(matrix, step);
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + step[zone]!;
-    evaluateLaws(kernel, trial);
-    gatherZones(kernel);
+    sweepLinks(kernel, trial);
     gatherRounding(kernel, trial);
     let radiusPa = 0;
     let shown = true;

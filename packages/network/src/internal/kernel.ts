@@ -1,9 +1,10 @@
 import type {
   FlowLaw,
   FlowLawDescription,
-  LawGroup,
-  LinkState,
   Preparation,
+  TallyBlock,
+  ZoneGroup,
+  ZoneTally,
 } from '@evendraft/airflow';
 import type { Skyline } from './skyline.js';
 
@@ -61,25 +62,22 @@ export interface Kernel {
   readonly activePlace: Int32Array;
   readonly activeFrom: Int32Array;
   readonly activeTo: Int32Array;
-  readonly activeDrivePa: Float64Array;
-  readonly state: LinkState;
-  /** Links that leave each zone, then links that enter it: bounds in `incident`, two a zone and one more. */
-  readonly incidentStart: Int32Array;
-  readonly incident: Int32Array;
+  /** What a sweep reads and writes. */
+  readonly tally: ZoneTally;
   /** Links between two zones: place among the active, and their slot in the matrix. */
   interiorCount: number;
   readonly interiorLink: Int32Array;
   readonly interiorSlot: Int32Array;
-  /** Chord of each active law over ±4 Pa, for the start: slope and mean flow. */
-  readonly chordSlope: Float64Array;
-  readonly chordFlow: Float64Array;
+  /** Factors of the matrix of the chords of the links that are on. */
+  readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: Skyline };
 
   readonly iteration: Iteration;
 
-  // The iterate. Pressures and sums by place, boundaries included; the rest by zone place.
+  // The iterate. Pressures by place, boundaries included; the rest by zone place.
   readonly pressure: Float64Array;
   readonly trial: Float64Array;
   readonly step: Float64Array;
+  readonly bend: Float64Array;
   /** Net flow out of each zone [kg/s]. */
   readonly residual: Float64Array;
   /** Sum of the sizes of all flows at each zone [kg/s]. */
@@ -92,9 +90,12 @@ export interface Kernel {
 }
 
 /** Links of one law, of one record length and class. */
-export interface KernelGroup extends LawGroup {
+export interface KernelGroup extends ZoneGroup {
   readonly law: FlowLaw<FlowLawDescription>;
-  /** Indices in the description. */
+  /** Those of the law, at hand without asking objects of different shapes. */
+  readonly tallyBlock: TallyBlock | undefined;
+  readonly tallyStartBlock: TallyBlock | undefined;
+  /** Indices in the description; links with an end at a boundary first. */
   readonly members: Int32Array;
 }
 

@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { residualExcess } from './stop-test.js';
-import { evaluateLaws, gatherZones } from './sweep.js';
+import { sweepLinks } from './sweep.js';
 
 /** A slope of at most this part of the slope at the start is small. */
 const small = 0.3;
@@ -36,8 +36,7 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
   let roseLast = false;
   for (let trials = 1; trials <= mostTrials; trials++) {
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]! + t * step[zone]!;
-    evaluateLaws(kernel, trial);
-    gatherZones(kernel);
+    sweepLinks(kernel, trial);
     iteration.lawSweeps++;
     const slope = slopeAlongStep(kernel);
     const excess = residualExcess(kernel, tolerance);

@@ -4,7 +4,8 @@ import type { Kernel } from './kernel.js';
 
 /** Flows of all links in the order of the description, from the laws last evaluated at `kernel.pressure`. */
 export function linkFlows(kernel: Kernel): LinkFlows {
-  const { linkCount, from, to, pressure, drivePa, activePlace, state, nodeDensityKgPerM3 } = kernel;
+  const { linkCount, from, to, pressure, drivePa, activePlace, nodeDensityKgPerM3 } = kernel;
+  const { state } = kernel.tally;
   const flows: LinkFlows = {
     massFlowKgPerS: new Float64Array(linkCount),
     forwardKgPerS: new Float64Array(linkCount),

@@ -1,7 +1,8 @@
 import type { Kernel } from './kernel.js';
+import { bendStep } from './curved-step.js';
 import { searchAlongStep } from './line-search.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { evaluateLaws, gatherZones, fillMatrix } from './sweep.js';
+import { fillMatrix, sweepLinks } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 
 /** When the iteration stops. */
@@ -18,9 +19,8 @@ const stepsOnCredit = 20;
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
   const { zoneCount, pressure, trial, iteration } = kernel;
-  for (let node = 0; node < pressure.length; node++) trial[node] = pressure[node]!;
-  evaluateLaws(kernel, trial);
-  gatherZones(kernel);
+  for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
+  sweepLinks(kernel, trial);
   const excess = residualExcess(kernel, tolerance);
   iteration.converged = false;
   iteration.iterations = 0;
@@ -42,11 +42,15 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
   iteration.converged = true;
 }
 
-/** The step −H⁻¹F; where H is singular, with a shift that keeps each zone's step within about a kilopascal. */
+/**
+ * The step −H⁻¹F, bent to follow the laws; where H is singular, straight, with a shift that keeps each zone's step
+ * within about a kilopascal.
+ */
 function findStep(kernel: Kernel): boolean {
   const { zoneCount, residual, through, step, matrix } = kernel;
   fillMatrix(kernel);
-  if (!factorize(matrix)) {
+  const regular = factorize(matrix);
+  if (!regular) {
     let largest = 0;
     for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
     fillMatrix(kernel);
@@ -58,5 +62,6 @@ function findStep(kernel: Kernel): boolean {
   }
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
+  if (regular) bendStep(kernel);
   return true;
 }

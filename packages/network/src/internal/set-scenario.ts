@@ -15,14 +15,17 @@ export function setScenario(kernel: Kernel, batch: ScenarioBatch, row: number): 
   }
   const scaled = (inForce.scale || batch.linkScale !== undefined) && setScale(kernel, batch, row);
   if (scaled || airChanged) prepareRecords(kernel);
+  if (scaled) kernel.chords.state = 'unknown';
 
   const drives =
     batch.outdoorAir !== undefined ||
     batch.columnDensityKgPerM3 !== undefined ||
     batch.linkOffsetPa !== undefined;
-  if (airChanged || scaled || drives || inForce.drives) setDrives(kernel, batch, row);
+  const moved = airChanged || drives || inForce.drives;
+  if (moved) setDrives(kernel, batch, row);
   const pressures = batch.boundaryPressuresPa !== undefined;
   if (pressures || inForce.pressures) setBoundaryPressures(kernel, batch, row);
+  if (moved || scaled || pressures || inForce.pressures) placeDrives(kernel);
 
   inForce.zoneAir = batch.zoneAir !== undefined;
   inForce.boundaryAir = batch.boundaryAir !== undefined;
@@ -103,80 +106,64 @@ function setNodeAir(kernel: Kernel, node: number, air: NodeAir | undefined, at: 
   return true;
 }
 
-/** Packs the links that are on, group by group, and lists them by zone. */
+/** Packs the links that are on, group by group, links with an end at a boundary first in each. */
 function packLinks(kernel: Kernel): void {
-  const { zoneCount, from, to, scale } = kernel;
+  const { zoneCount, from, to, scale, activePlace, activeLink, activeFrom, activeTo } = kernel;
+  const { firstRow, secondRow } = kernel.tally;
+  const { rowOffset } = kernel.matrix;
+  const boundaryRow = 8 * zoneCount;
   let active = 0;
+  let interior = 0;
   for (const group of kernel.groups) {
+    const { members } = group;
     group.begin = active;
-    for (const link of group.members) {
+    group.interior = active;
+    for (let member = 0; member < members.length; member++) {
+      const link = members[member]!;
       if (scale[link] === 0) {
-        kernel.activePlace[link] = -1;
+        activePlace[link] = -1;
         continue;
       }
-      kernel.activePlace[link] = active;
-      kernel.activeLink[active] = link;
-      kernel.activeFrom[active] = from[link]!;
-      kernel.activeTo[active] = to[link]!;
+      const start = from[link]!;
+      const end = to[link]!;
+      activePlace[link] = active;
+      activeLink[active] = link;
+      activeFrom[active] = start;
+      activeTo[active] = end;
+      const leaving = start < zoneCount ? 8 * start : boundaryRow;
+      const entering = end < zoneCount ? 8 * end + 4 : boundaryRow;
+      if (leaving < boundaryRow && entering < boundaryRow) {
+        kernel.interiorLink[interior] = active;
+        kernel.interiorSlot[interior] = rowOffset[Math.max(start, end)]! + Math.min(start, end);
+        interior++;
+      } else {
+        group.interior = active + 1;
+      }
+      firstRow[active] = leaving < boundaryRow ? leaving : entering;
+      secondRow[active] = leaving < boundaryRow ? entering : boundaryRow;
       active++;
     }
     group.end = active;
   }
   kernel.activeCount = active;
-
-  // Counting sort by end: rows 2z are the links that leave zone z, rows 2z + 1 those that enter it.
-  const { incidentStart, incident, activeFrom, activeTo } = kernel;
-  incidentStart.fill(0);
-  for (let link = 0; link < active; link++) {
-    if (activeFrom[link]! < zoneCount) incidentStart[2 * activeFrom[link]! + 1]!++;
-    if (activeTo[link]! < zoneCount) incidentStart[2 * activeTo[link]! + 2]!++;
-  }
-  for (let row = 0; row < 2 * zoneCount; row++) incidentStart[row + 1]! += incidentStart[row]!;
-  for (let link = active - 1; link >= 0; link--) {
-    if (activeFrom[link]! < zoneCount) {
-      incident[--incidentStart[2 * activeFrom[link]! + 1]!] = link;
-    }
-    if (activeTo[link]! < zoneCount) incident[--incidentStart[2 * activeTo[link]! + 2]!] = link;
-  }
-  // Each start now lies one row late: shift back.
-  for (let row = 0; row < 2 * zoneCount; row++) incidentStart[row] = incidentStart[row + 1]!;
-  incidentStart[2 * zoneCount] = countIncident(kernel);
-
-  let interior = 0;
-  for (let link = 0; link < active; link++) {
-    const low = Math.min(activeFrom[link]!, activeTo[link]!);
-    const high = Math.max(activeFrom[link]!, activeTo[link]!);
-    if (high >= zoneCount) continue;
-    kernel.interiorLink[interior] = link;
-    kernel.interiorSlot[interior] = kernel.matrix.rowOffset[high]! + low;
-    interior++;
-  }
   kernel.interiorCount = interior;
   kernel.verdict = undefined;
 }
 
-function countIncident({ activeCount, activeFrom, activeTo, zoneCount }: Kernel): number {
-  let count = 0;
-  for (let link = 0; link < activeCount; link++) {
-    if (activeFrom[link]! < zoneCount) count++;
-    if (activeTo[link]! < zoneCount) count++;
-  }
-  return count;
-}
-
+/** Writes the records of all active laws, and their chords. */
 function prepareRecords(kernel: Kernel): void {
-  const { preparation } = kernel;
+  const { preparation, tally, described, scale, from, to, laws, descriptions } = kernel;
   for (const group of kernel.groups) {
     preparation.records = group.records;
     for (let place = group.begin; place < group.end; place++) {
       const link = kernel.activeLink[place]!;
-      loadInlet(kernel, kernel.from[link]!, preparation.from);
-      loadInlet(kernel, kernel.to[link]!, preparation.to);
-      preparation.scale = kernel.scale[link]!;
+      loadInlet(kernel, from[link]!, preparation.from);
+      loadInlet(kernel, to[link]!, preparation.to);
+      preparation.scale = scale[link]!;
       preparation.at = (place - group.begin) * group.recordLength;
-      kernel.laws[link]!.prepare(kernel.descriptions[link]!, preparation);
-      kernel.chordSlope[place] = kernel.scale[link]! * kernel.described.chordSlope[link]!;
-      kernel.chordFlow[place] = kernel.scale[link]! * kernel.described.chordFlow[link]!;
+      laws[link]!.prepare(descriptions[link]!, preparation);
+      tally.chordSlope[place] = scale[link]! * described.chordSlope[link]!;
+      tally.chordFlow[place] = scale[link]! * described.chordFlow[link]!;
     }
   }
 }
@@ -192,7 +179,7 @@ function loadInlet(kernel: Kernel, node: number, into: Kernel['preparation']['fr
  * pressure is quoted and the opening, the air in the link itself, and the row's offset.
  */
 function setDrives(kernel: Kernel, batch: ScenarioBatch, row: number): void {
-  const { linkCount, from, to, described, nodeDensityKgPerM3, drivePa, activePlace } = kernel;
+  const { linkCount, from, to, described, nodeDensityKgPerM3, drivePa } = kernel;
   const { fromRiseM, toRiseM, columnRiseM } = described;
   const { columnDensityKgPerM3, linkOffsetPa } = batch;
   const outdoor = batch.outdoorAir?.densityKgPerM3[row] ?? described.outdoorDensityKgPerM3;
@@ -209,7 +196,19 @@ function setDrives(kernel: Kernel, batch: ScenarioBatch, row: number): void {
           (outdoor - nodeDensityKgPerM3[to[link]!]!) * toRiseM[link]! +
           (outdoor - column) * columnRiseM[link]!);
     drivePa[link] = drive;
-    const active = activePlace[link]!;
-    if (active >= 0) kernel.activeDrivePa[active] = drive;
+  }
+}
+
+/** What each active link sees with no pressure in the zones: its drive and the pressures of its boundaries. */
+function placeDrives(kernel: Kernel): void {
+  const { zoneCount, activeCount, activeLink, activeFrom, activeTo, drivePa, pressure } = kernel;
+  const placed = kernel.tally.drivePa;
+  for (let link = 0; link < activeCount; link++) {
+    const from = activeFrom[link]!;
+    const to = activeTo[link]!;
+    let drive = drivePa[activeLink[link]!]!;
+    if (from >= zoneCount) drive += pressure[from]!;
+    if (to >= zoneCount) drive -= pressure[to]!;
+    placed[link] = drive;
   }
 }

@@ -1,54 +1,87 @@
-import type { Kernel } from './kernel.js';
+import type { Kernel, KernelGroup } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { fillMatrix, gatherZones } from './sweep.js';
+import { addToRows, clearRows, fillMatrix, gatherRows, readDifferences } from './sweep.js';
 
 /**
  * Sets `kernel.pressure` to a good start, in two linear solves and without evaluating a law.
  *
- * First every law is its chord over ±4 Pa, as it was when the network was built. Then each law that has an inverse is replaced by its tangent at the
+ * First every law is its chord over ±4 Pa, as it was when the network was built; the factors of that matrix
+ * are kept until a link's scale changes. Then each law that has an inverse is replaced by its tangent at the
  * flow that the first solve gave it: one step of the method that iterates on flows, whose laws, of exponents
  * from 1 to 2, suit Newton far better near zero than their inverses do. Zero where the chords are singular.
  */
 export function findStart(kernel: Kernel): void {
-  const { zoneCount, activeCount, pressure, state } = kernel;
-  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
-  const { activeFrom, activeTo, activeDrivePa, chordSlope, chordFlow } = kernel;
+  const { zoneCount, pressure, step, residual, matrix, groups, tally, chords } = kernel;
   for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
-  for (let link = 0; link < activeCount; link++) {
-    const difference =
-      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
-    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * difference;
-    slopeKgPerSPa[link] = chordSlope[link]!;
-  }
-  if (!linearStep(kernel)) return;
+  if (chords.state === 'unknown') factorizeChords(kernel);
+  if (chords.state === 'singular') return;
+  clearRows(kernel, pressure);
+  addChordsAtZero(kernel);
+  gatherRows(kernel);
+  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = -residual[zone]!;
+  solveFactorized(chords.matrix, pressure);
 
-  for (let link = 0; link < activeCount; link++) {
-    const difference =
-      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
-    pressureDifferencePa[link] = difference;
-    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * difference;
+  clearRows(kernel, pressure);
+  for (let g = 0; g < groups.length; g++) {
+    const group = groups[g]!;
+    if (group.begin === group.end) continue;
+    if (group.tallyStartBlock === undefined) startByBlock(kernel, group);
+    else group.tallyStartBlock(group, tally);
   }
-  for (const group of kernel.groups) {
-    if (group.begin < group.end) group.law.inverseBlock?.(group, state);
-  }
-  // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
-  for (let link = 0; link < activeCount; link++) {
-    const difference =
-      pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + activeDrivePa[link]!;
-    massFlowKgPerS[link] =
-      massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
-  }
-  linearStep(kernel);
-}
-
-/** Moves the pressures to where the flows, taken as linear with their slopes, balance. */
-function linearStep(kernel: Kernel): boolean {
-  const { zoneCount, pressure, residual, step, matrix } = kernel;
-  gatherZones(kernel);
+  gatherRows(kernel);
   fillMatrix(kernel);
-  if (!factorize(matrix)) return false;
+  if (!factorize(matrix)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
   for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = pressure[zone]! + step[zone]!;
-  return true;
+}
+
+/** Flows of all chords with no pressure in the zones, in the rows. */
+function addChordsAtZero({ activeCount, tally }: Kernel): void {
+  const { rows, firstRow, secondRow, drivePa, chordFlow, chordSlope } = tally;
+  for (let link = 0; link < activeCount; link++) {
+    const first = firstRow[link]!;
+    const second = secondRow[link]!;
+    const flow = chordFlow[link]! + chordSlope[link]! * drivePa[link]!;
+    rows[first] = rows[first]! + flow;
+    rows[second] = rows[second]! + flow;
+  }
+}
+
+function factorizeChords(kernel: Kernel): void {
+  const { chords, matrix, activeCount, tally } = kernel;
+  const { chordSlope, state } = tally;
+  clearRows(kernel, kernel.pressure);
+  for (let link = 0; link < activeCount; link++) {
+    state.massFlowKgPerS[link] = 0;
+    state.slopeKgPerSPa[link] = chordSlope[link]!;
+  }
+  for (const group of kernel.groups) addToRows(kernel, group);
+  gatherRows(kernel);
+  fillMatrix(kernel);
+  chords.state = factorize(matrix) ? 'factorized' : 'singular';
+  chords.matrix.entries.set(matrix.entries);
+  chords.matrix.diagonal.set(matrix.diagonal);
+}
+
+/** The tangents of a group at the flows of its chords; the chords themselves where the law has no inverse. */
+function startByBlock(kernel: Kernel, group: KernelGroup): void {
+  const { rows, firstRow, secondRow, drivePa, chordFlow, chordSlope, state } = kernel.tally;
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+  const { begin, end, law } = group;
+  readDifferences(kernel, group);
+  for (let link = begin; link < end; link++) {
+    massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
+    slopeKgPerSPa[link] = chordSlope[link]!;
+  }
+  if (law.inverseBlock !== undefined) {
+    law.inverseBlock(group, state);
+    // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
+    for (let link = begin; link < end; link++) {
+      const difference = rows[firstRow[link]! + 3]! + rows[secondRow[link]! + 3]! + drivePa[link]!;
+      massFlowKgPerS[link] =
+        massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
+    }
+  }
+  addToRows(kernel, group);
 }

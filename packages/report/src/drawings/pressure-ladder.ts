@@ -1,17 +1,11 @@
 import type { LimitedQuantity, Verdict } from '@evendraft/rules';
+import { ladderScale } from '../internal/ladder-scale.js';
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
 import { fitText, textWidth, wrapLabel } from './parts/fit-text.js';
 import { ink, label, line, rectangle, textSize } from './parts/marks.js';
-import {
-  roundTicks,
-  straightScale,
-  stretchedScale,
-  stretchedTicks,
-  type Interval,
-  type Scale,
-} from './parts/scale.js';
+import type { Scale } from './parts/scale.js';
 import { spreadLabels } from './parts/spread-labels.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
 
@@ -34,8 +28,6 @@ export interface PressureLadderDrawingData {
 
 type LadderAppliance = PressureLadderDrawingData['appliances'][number];
 
-/** Where a deepest value is so many times a limit, an even scale would hide the limit. */
-const stretchFrom = 12;
 const ladderHeight = 216;
 const headRoom = 50;
 const footRoom = 40;
@@ -62,7 +54,10 @@ export function drawPressureLadder(
   const first = Math.max(1, Math.floor((width - axisRoom - zonesRoom) / leastColumn));
   const next = Math.max(1, Math.floor((width - axisRoom) / leastColumn));
   const rows = [shown.slice(0, first), ...chunks(shown.slice(first), next)];
-  const { scaleOf, ticks, stretched } = ladderScale(data);
+  const { scaleOf, ticks, stretched } = ladderScale(
+    [...data.zones.map(({ pressurePa }) => pressurePa), ...shown.map(({ valuePa }) => valuePa)],
+    shown.map(({ limitPa }) => limitPa),
+  );
   const rowHeight = headRoom + ladderHeight + footRoom;
   const body = rows.map((appliances, index) => {
     const top = index * rowHeight + headRoom;
@@ -94,31 +89,6 @@ export function drawPressureLadder(
     description: describe(data),
     body: [...body, label(foot, { x: 0, y: height - 4, color: ink.soft })],
   });
-}
-
-interface LadderScale {
-  readonly scaleOf: (range: Interval) => Scale;
-  readonly ticks: readonly number[];
-  readonly stretched: boolean;
-}
-
-function ladderScale({ zones, appliances }: PressureLadderDrawingData): LadderScale {
-  const values = [
-    ...zones.map(({ pressurePa }) => pressurePa),
-    ...appliances.flatMap(({ valuePa, limitPa }) => [valuePa, limitPa]),
-  ];
-  const lowest = Math.min(-1, ...values);
-  const highest = Math.max(0, ...values);
-  const smallestLimit = Math.max(lowest, ...appliances.map(({ limitPa }) => limitPa));
-  const stretched = lowest < stretchFrom * smallestLimit;
-  if (stretched) {
-    const domain: Interval = [lowest * 1.08, highest * 1.1];
-    const scaleOf = (range: Interval): Scale => stretchedScale([domain[1], domain[0]], range);
-    return { scaleOf, ticks: stretchedTicks(domain), stretched };
-  }
-  const ticks = roundTicks([lowest, highest], 6);
-  const domain: Interval = [ticks.at(-1) ?? 0, ticks[0] ?? -1];
-  return { scaleOf: (range) => straightScale(domain, range), ticks, stretched };
 }
 
 function axis(parts: {

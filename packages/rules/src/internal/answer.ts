@@ -37,7 +37,7 @@ export interface Held {
  * @param held - value, limit and the side that is within
  * @returns one of the four words; `not judged` where a number is not finite
  */
-export function verdictOf(held: Held): Verdict {
+function verdictOf(held: Held): Verdict {
   const { value, limit, sense, nearBand = ruleNearShare * Math.abs(limit) } = held;
   const margin = sense === 'at most' ? limit - value : value - limit;
   if (!Number.isFinite(margin)) return 'not judged';

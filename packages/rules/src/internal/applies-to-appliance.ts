@@ -1,5 +1,5 @@
 import type { Appliance } from '@evendraft/house';
-import type { AppliesTo } from '../limit-set.js';
+import type { AppliesTo } from '../applies-to.js';
 import { fit } from './fit.js';
 import { partnersOnVent } from './partners-on-vent.js';
 

@@ -1,5 +1,5 @@
 import type { Appliance } from '@evendraft/house';
-import type { AppliesTo, VentPartner } from '../limit-set.js';
+import type { AppliesTo, VentPartner } from '../applies-to.js';
 
 /** A fact about an appliance that the house may lack. */
 export type MissingFact = 'fuel' | 'chimney height' | 'whether the chimney stands outside';

@@ -7,12 +7,13 @@ import {
   type Ventilator,
 } from '@evendraft/house';
 import type { WorstPressure } from '@evendraft/studies';
+import { cureOrders, type CureKind } from '../cures/cure-orders.js';
 
 /**
  * What would cure an appliance's finding, in the order in which it is usually tried.
  *
  * Remove or replace the exhaust, cap its speed, interlock, bring in make-up air, separate the zone,
- * change the appliance. The order is common practice without a source. None is re-solved here.
+ * change the appliance: the order of `cureOrders`. None is re-solved here.
  *
  * @param input - the house, the appliance and the situation in which its zone is at its worst
  * @returns short sentences that name what runs in that situation
@@ -30,28 +31,33 @@ export function suggestCures(input: {
   const unbalanced = house.ventilators.filter((ventilator) => pulls(ventilator, worst));
   const madeUp = house.makeUpOpenings.length > 0;
 
-  return [
-    ...dryers.map(
+  const cures: Partial<Record<CureKind, readonly string[]>> = {
+    'exhaust without air': dryers.map(
       ({ device }) =>
         `Replace ${nameOf(device)} with a condensing or heat-pump dryer, which exhausts no air.`,
     ),
-    ...sentence(others, (list) => `Remove, replace or reduce exhaust: ${list}.`),
-    ...unbalanced.map(({ id }) => `Balance the ${id}, which takes out more air than it brings in.`),
-    ...exhaust.filter(canRunSlower).map(cappedSpeed),
-    ...interlocks(exhaust, appliance),
-    ...(names.length === 0
-      ? []
-      : [
-          `Bring in ${madeUp ? 'more ' : ''}make-up air that opens or starts with ${andList(names)}, into the same room or one joined to it by permanent openings.`,
-        ]),
-    ...(names.length + unbalanced.length > 0
-      ? []
-      : [
-          'No exhaust runs in this situation: weather and leaks alone pull the zone down, so look at openings high in the house.',
-        ]),
-    ...zoneChange(house, appliance),
-    applianceChange(appliance),
-  ];
+    'remove exhaust': sentence(others, (list) => `Remove, replace or reduce exhaust: ${list}.`),
+    'balance the ventilator': unbalanced.map(
+      ({ id }) => `Balance the ${id}, which takes out more air than it brings in.`,
+    ),
+    'cap the speed': exhaust.filter(canRunSlower).map(cappedSpeed),
+    interlock: interlocks(exhaust, appliance),
+    'make-up air':
+      names.length === 0
+        ? []
+        : [
+            `Bring in ${madeUp ? 'more ' : ''}make-up air that opens or starts with ${andList(names)}, into the same room or one joined to it by permanent openings.`,
+          ],
+    'close high openings':
+      names.length + unbalanced.length > 0
+        ? []
+        : [
+            'No exhaust runs in this situation: weather and leaks alone pull the zone down, so look at openings high in the house.',
+          ],
+    'separate the zone': zoneChange(house, appliance),
+    'sealed appliance': [applianceChange(appliance)],
+  };
+  return cureOrders.depressurization.order.flatMap((kind) => cures[kind] ?? []);
 }
 
 interface RunningExhaust {

@@ -1,6 +1,7 @@
 import type { Source } from '@evendraft/house';
 import { siOf } from '../internal/si-of.js';
-import type { AppliesTo, LimitSet } from '../limit-set.js';
+import type { AppliesTo } from '../applies-to.js';
+import type { LimitSet } from '../limit-set.js';
 
 const ventSizing: Source = {
   document: 'CSA B149.1',

@@ -1,5 +1,6 @@
 import type { Source } from '@evendraft/house';
-import type { AppliesTo, LimitSet } from '../limit-set.js';
+import type { AppliesTo } from '../applies-to.js';
+import type { LimitSet } from '../limit-set.js';
 
 const recalled: Source = {
   document: 'CSA F326-M91',

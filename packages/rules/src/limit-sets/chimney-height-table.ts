@@ -1,5 +1,6 @@
 import type { Source } from '@evendraft/house';
-import type { AppliesTo, Limit, LimitSet } from '../limit-set.js';
+import type { AppliesTo } from '../applies-to.js';
+import type { Limit, LimitSet } from '../limit-set.js';
 
 const recalled: Source = {
   document: 'CMHC Chimney Safety Tests manual',

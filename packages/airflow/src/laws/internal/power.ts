@@ -63,12 +63,15 @@ export function roughPower(x: number, n: number): number {
   return rest * table[sixtyFourthsAt + (k & 63)]! * table[powersAt + (k >> 6) + 1023]!;
 }
 
-const double = new Float64Array(1);
-const words = new Int32Array(double.buffer);
-const highWord = new Uint8Array(Uint32Array.of(1).buffer)[0] === 1 ? 1 : 0;
+/** A double and its bits. Loops take these and the table into constants of their own: bundlers make variables of them. */
+export const double = new Float64Array(1);
+/** The bits of `double`. */
+export const words = new Int32Array(double.buffer);
+/** Which of the words is the upper half. */
+export const highWord = new Uint8Array(Uint32Array.of(1).buffer)[0] === 1 ? 1 : 0;
 
 /** 128 pairs 1/c and log2 c; 2^(i/64) from `sixtyFourthsAt`; 2^(i − 1023) from `powersAt`. */
-const table = new Float64Array(256 + 64 + 2047);
+export const table = new Float64Array(256 + 64 + 2047);
 const sixtyFourthsAt = 256;
 const powersAt = 320;
 

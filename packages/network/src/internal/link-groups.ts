@@ -1,0 +1,103 @@
+import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
+import type { KernelGroup } from './kernel.js';
+
+/** Fewer links than this of one class join the group of class 0. */
+const smallestGroup = 6;
+
+/** What is needed to group links. */
+export interface LinksToGroup {
+  readonly laws: readonly FlowLaw<FlowLawDescription>[];
+  readonly descriptions: readonly FlowLawDescription[];
+  /** Places of the ends of links; zones below `zoneCount`. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly zoneCount: number;
+}
+
+/** Links of one block and record length. */
+interface Shape {
+  readonly block: unknown;
+  readonly recordLength: number;
+  readonly members: number[];
+  readonly classes: number[];
+}
+
+/**
+ * Links that share a block, a record length and a class, each group with room for all its links, those with an
+ * end at a boundary first, in the order of their zones.
+ */
+export function groupLinks(links: LinksToGroup): KernelGroup[] {
+  return shapesOf(links).flatMap(({ recordLength, members, classes }) => {
+    const usual = usualClasses(classes);
+    const byClass = new Map<number, number[]>();
+    members.forEach((link, k) => {
+      const recordClass = usual.has(classes[k]!) ? classes[k]! : 0;
+      const group = byClass.get(recordClass);
+      if (group === undefined) byClass.set(recordClass, [link]);
+      else group.push(link);
+    });
+    return [...byClass].map(([recordClass, group]): KernelGroup => {
+      const law = links.laws[group[0]!]!;
+      return {
+        law,
+        tallyBlock: law.tallyBlock,
+        tallyStartBlock: law.tallyStartBlock,
+        members: inOrder(group, links),
+        recordLength,
+        recordClass,
+        records: new Float64Array(recordLength * group.length),
+        begin: 0,
+        interior: 0,
+        end: 0,
+      };
+    });
+  });
+}
+
+function shapesOf({ laws, descriptions }: LinksToGroup): Shape[] {
+  const shapes: Shape[] = [];
+  for (let link = 0; link < laws.length; link++) {
+    const law = laws[link]!;
+    const description = descriptions[link]!;
+    const recordLength = law.recordLength(description);
+    let shape: Shape | undefined;
+    for (const known of shapes) {
+      if (known.block === law.block && known.recordLength === recordLength) shape = known;
+    }
+    if (shape === undefined) {
+      shape = { block: law.block, recordLength, members: [], classes: [] };
+      shapes.push(shape);
+    }
+    shape.members.push(link);
+    shape.classes.push(law.recordClass(description));
+  }
+  return shapes;
+}
+
+/** Classes that enough links share, found by sorting: most of thousands of random exponents are alone. */
+function usualClasses(classes: readonly number[]): ReadonlySet<number> {
+  const sorted = Float64Array.from(classes).sort();
+  const usual = new Set<number>();
+  for (let k = 0; k + smallestGroup <= sorted.length; k++) {
+    if (sorted[k] === sorted[k + smallestGroup - 1]) usual.add(sorted[k]!);
+  }
+  return usual;
+}
+
+/** Links with one zone first, then by the zone of least place: a counting sort. */
+function inOrder(members: readonly number[], { from, to, zoneCount }: LinksToGroup): Int32Array {
+  const keys = new Int32Array(members.length);
+  const ends = new Int32Array(2 * zoneCount + 2);
+  for (let k = 0; k < members.length; k++) {
+    const start = from[members[k]!]!;
+    const end = to[members[k]!]!;
+    const between = start < zoneCount && end < zoneCount;
+    const key = (between ? zoneCount + 1 : 0) + Math.min(start, end, zoneCount);
+    keys[k] = key;
+    ends[key]!++;
+  }
+  for (let key = 1; key < ends.length; key++) ends[key]! += ends[key - 1]!;
+  const ordered = new Int32Array(members.length);
+  for (let k = members.length - 1; k >= 0; k--) ordered[--ends[keys[k]!]!] = members[k]!;
+  return ordered;
+}
