@@ -42,7 +42,7 @@ export interface ExtremeSearch {
 /** Solves in one batch. */
 const rowsPerBatch = 512;
 /** Times that the laws are compared over a wider range before every setting is gone through. */
-const mostAttempts = 3;
+const mostAttempts = 5;
 
 /**
  * Finds the situations with the lowest and highest pressure and the largest fall and rise of every zone, by
@@ -57,15 +57,15 @@ const mostAttempts = 3;
  * @returns the extremes and the coverage
  */
 export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
-  let needed: ShownRange | undefined = { fromPa: -100, toPa: 30 };
+  let needed: ShownRange | undefined = { fromPa: -20, toPa: 5 };
   for (let attempt = 1; ; attempt += 1) {
     const { met, ...extremes } = await searchOnce(input, needed);
     if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
     needed =
       attempt < mostAttempts
         ? {
-            fromPa: 1.5 * Math.min(met.fromPa, needed.fromPa),
-            toPa: 1.5 * Math.max(met.toPa, needed.toPa),
+            fromPa: 1.05 * Math.min(met.fromPa - 1, needed.fromPa),
+            toPa: 1.05 * Math.max(met.toPa + 1, needed.toPa),
           }
         : undefined;
   }
@@ -90,7 +90,6 @@ async function searchOnce(
       const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
       orders.push(order);
       const shown = shownFor(order);
-      const sparePa = spareOf(compiled, weather);
       for (const doors of combinationsOf(doorSwitchesOf(house))) {
         const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
         solves += 1;
@@ -104,8 +103,8 @@ async function searchOnce(
               unsolved.push(question);
               return;
             }
-            const fromPa = Math.min(...pressuresPa) - sparePa;
-            const toPa = Math.max(...pressuresPa) + sparePa;
+            const fromPa = Math.min(...pressuresPa);
+            const toPa = Math.max(...pressuresPa);
             premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
             met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
             kept.add({ question, order, pressuresPa, baselinePa }, { lowering, raising });
@@ -148,19 +147,6 @@ function* blocksOf(
     }
     if (states.length > 0) yield { states, ...which };
   }
-}
-
-/** Pascals that a metre of height can make between an opening and the floor where a pressure is quoted. */
-const pascalsPerMetre = 15;
-
-/** What separates a pressure at the floor from the difference at any opening: wind and height [Pa]. */
-function spareOf(compiled: CompiledHouse, weather: HouseWeather): number {
-  const heights = compiled.links.flatMap(({ description }) => [
-    Math.abs(description.fromHeightM),
-    Math.abs(description.toHeightM),
-  ]);
-  const wind = weather.boundaryPressuresPa.reduce((most, pa) => Math.max(most, Math.abs(pa)), 0);
-  return wind + pascalsPerMetre * Math.max(0, ...heights);
 }
 
 /** The range in which the premise of every ordered switch was shown. */
