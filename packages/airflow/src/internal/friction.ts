@@ -13,7 +13,7 @@ const smoothFactor = 2.51;
 
 /**
  * The root 1/sqrt(f) of the turbulent friction factor [-].
- * x = -2 log10(e/3.7 + 2.51 x/Re), solved to rounding: four Newton steps from x = 7 put into the right side
+ * x = -2 log10(e/3.7 + 2.51 x/Re), solved to rounding: two steps of Halley from x = 7 put into the right side
  * leave nothing to do for Reynolds numbers from 4000 to 1e9 and roughnesses from 0 to 0.3.
  * Source: Colebrook, J. Instn Civ. Engrs 11 (1939) 133-156, from memory.
  */
@@ -21,9 +21,13 @@ export function colebrookRoot(reynolds: number, relativeRoughness: number): numb
   const a = relativeRoughness / roughnessDivisor;
   const b = smoothFactor / reynolds;
   let x = -logFactor * Math.log(a + 7 * b);
-  for (let step = 0; step < 4; step++) {
+  for (let step = 0; step < 2; step++) {
     const inside = a + b * x;
-    x -= ((x + logFactor * Math.log(inside)) * inside) / (inside + logFactor * b);
+    const share = (logFactor * b) / inside;
+    const slope = 1 + share;
+    const newton = (x + logFactor * Math.log(inside)) / slope;
+    // Halley's step: the bend of the logarithm is -share^2/logFactor.
+    x -= newton / (1 + (newton * share * share) / (2 * logFactor * slope));
   }
   return x;
 }

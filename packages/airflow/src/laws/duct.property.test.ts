@@ -126,7 +126,10 @@ test('the inverse gives the pressure difference of a flow and the slope there', 
       state.pressureDifferencePa[0] = 0;
       duct.inverseBlock!(group, state);
       expectNear(state.pressureDifferencePa[0]!, -x, { relative: 1e-12 });
-      expectNear(state.slopeKgPerSPa[0]!, slope, { relative: 1e-10 });
+      expectNear(state.slopeKgPerSPa[0]!, slope, {
+        relative: 1e-8,
+        because: 'the slope belongs to a flow that is right to 1e-9, corrected by its exponent',
+      });
     }),
     { seed, numRuns: 500 },
   );
