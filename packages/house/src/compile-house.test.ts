@@ -1,6 +1,7 @@
 import { linkReading, pressureAt, solveNetwork } from '@evendraft/network';
 import { describe, expect, it } from 'vitest';
-import { compileHouse, houseScenario, houseWeather, type CompiledHouse } from './compile-house.js';
+import { compileHouse, houseScenario, houseWeather } from './compile-house.js';
+import type { CompiledHouse } from './compiled-house.js';
 import { followInterlocks } from './compile/followed-state.js';
 import type { Device, House, Weather } from './house.js';
 import { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';

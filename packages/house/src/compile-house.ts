@@ -1,46 +1,18 @@
 import type { AirState } from '@evendraft/airflow';
-import { buildNetwork, type BuiltNetwork, type NodeAir, type Scenario } from '@evendraft/network';
+import { buildNetwork, type NodeAir } from '@evendraft/network';
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
+import { flueAir } from './compile/flue-air.js';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
-import type { HouseLink, Junction } from './compile/house-link.js';
+import { columnDensities } from './compile/column-densities.js';
+import type { CompiledHouse, HouseScenario, HouseWeather } from './compiled-house.js';
+import type { HouseLink } from './compile/house-link.js';
 import { houseNodes, type HouseNodes } from './compile/house-nodes.js';
 import { housePaths } from './compile/house-paths.js';
 import { remainingLeakage, type RemainingLeakage } from './compile/remaining-leakage.js';
 import { windOnHouse } from './compile/wind-on-house.js';
 import type { House, Weather } from './house.js';
 import type { OperatingState } from './operating-state.js';
-
-/** A house as a network, built once; states, weathers and airtightness cases are overrides on it. */
-export interface CompiledHouse {
-  readonly house: House;
-  readonly network: BuiltNetwork;
-  /** Links in the network's order, each with the part of the house it stands for. */
-  readonly links: readonly HouseLink[];
-  /** Zones of the network behind those of the house: places between parts in series. */
-  readonly junctions: readonly Junction[];
-  /** Leakage that is left for the leak shares, one row an airtightness case. */
-  readonly leakage: readonly RemainingLeakage[];
-}
-
-/** A weather as a house meets it: the air of every node and column, and the pressure of every boundary. */
-export interface HouseWeather extends Required<
-  Pick<
-    Scenario,
-    'outdoorAir' | 'zoneAir' | 'boundaryAir' | 'boundaryPressuresPa' | 'columnDensityKgPerM3'
-  >
-> {
-  /** Name of the weather. */
-  readonly name: string;
-}
-
-/** A state in a weather at an airtightness case of one house. */
-export interface HouseScenario {
-  /** What runs and which dampers are open once interlocks have followed. */
-  readonly followed: FollowedState;
-  /** The overrides on the network. */
-  readonly scenario: Scenario;
-}
 
 /** A compiled house, or why it cannot be compiled. */
 export type CompileResult =
@@ -79,7 +51,11 @@ export function compileHouse(house: House): CompileResult {
       })),
     };
   }
-  return { ok: true, compiled: { house, network: built.network, links, junctions, leakage } };
+  const twoStateLinks = links.flatMap(({ twoState, description: { id } }, index) =>
+    twoState === undefined ? [] : [{ ...twoState, index, id }],
+  );
+  const { network } = built;
+  return { ok: true, compiled: { house, network, links, junctions, twoStateLinks, leakage } };
 }
 
 /**
@@ -112,7 +88,8 @@ export function houseWeather(house: House, weather: Weather): HouseWeather {
  * The overrides that make a compiled house stand in one state, weather and airtightness case.
  *
  * @param compiled - the compiled house
- * @param situation - state, weather as {@link houseWeather} gives it, index of the airtightness case
+ * @param situation - state, weather as {@link houseWeather} gives it, index of the airtightness case, and the
+ * direction assumed for each of `twoStateLinks`; upward, with the air of the lower end, when absent
  * @returns what runs, and the scenario for the network
  */
 export function houseScenario(
@@ -121,11 +98,16 @@ export function houseScenario(
     readonly state: OperatingState;
     readonly weather: HouseWeather;
     readonly airtightnessCase: number;
+    readonly columns?: readonly ('upward' | 'downward')[];
   },
 ): HouseScenario {
   const { house, links, leakage } = compiled;
-  const { state, airtightnessCase } = situation;
+  const { state, airtightnessCase, columns = [] } = situation;
   const { name: _, ...air } = situation.weather;
+  const columnDensityKgPerM3 = Float64Array.from(air.columnDensityKgPerM3);
+  columnDensities(compiled, situation).forEach(({ index, ...density }, i) => {
+    columnDensityKgPerM3[index] = density[columns[i] ?? 'upward'];
+  });
   const followed = followInterlocks(house, state);
   const first = leakage[0]?.coefficientM3PerSPaN ?? 1;
   const leakScale = (leakage[airtightnessCase]?.coefficientM3PerSPaN ?? first) / first;
@@ -134,9 +116,29 @@ export function houseScenario(
     followed,
     scenario: {
       ...air,
+      zoneAir: withFlues(compiled, situation),
+      columnDensityKgPerM3,
       linkScale: Float64Array.from(links, (link) => linkScale(link, standing)),
     },
   };
+}
+
+/** Air of zones and junctions, the junctions of warm flues with their gas. */
+function withFlues(
+  { network, ...compiled }: CompiledHouse,
+  situation: { readonly state: OperatingState; readonly weather: HouseWeather },
+): NodeAir {
+  const { zoneAir } = situation.weather;
+  const { junctionAir } = flueAir({ network, ...compiled }, situation);
+  if (junctionAir.size === 0) return zoneAir;
+  const temperatureC = Float64Array.from(zoneAir.temperatureC);
+  const densityKgPerM3 = Float64Array.from(zoneAir.densityKgPerM3);
+  for (const [junction, air] of junctionAir) {
+    const index = network.zoneIndex.get(junction) ?? -1;
+    temperatureC[index] = air.temperatureC;
+    densityKgPerM3[index] = air.densityKgPerM3;
+  }
+  return { temperatureC, densityKgPerM3 };
 }
 
 /** The links with the air of their columns, in one weather. */
@@ -173,6 +175,7 @@ function linkScale(
     case 'opening':
       return stands(of.house, role.id, of.state) === 'open' ? 1 : 0;
     case 'door':
+      if (role.position === 'always') return 1;
       return stands(of.house, role.id, of.state) === role.position ? 1 : 0;
     case 'device':
       return running.get(role.id) === role.speed ? 1 : 0;
@@ -181,7 +184,13 @@ function linkScale(
     case 'make-up':
       return openMakeUp.has(role.id) === (role.damper === 'open') ? 1 : 0;
     case 'ventilator':
-      return running.has(role.id) ? 1 : 0;
+      return running.get(role.id) === role.mode ? 1 : 0;
+    case 'flue': {
+      const stage = of.state.firing?.[role.id] ?? 'off';
+      return role.stages?.includes(stage) === false ? 0 : 1;
+    }
+    case 'air handler':
+      return running.has(role.id) === (role.stand === 'running') ? 1 : 0;
     case 'part': {
       if (role.when === 'always') return 1;
       const open = openDampers.has(role.id) || openMakeUp.has(role.id);

@@ -4,17 +4,22 @@ import {
   type IssueCatalogue,
   type IssueCatalogueEntry,
 } from '@evendraft/text';
+import { flueIssues, type FlueIssueCode } from './issues/flue-issues.js';
 import { itemIssues, type ItemIssueCode } from './issues/item-issues.js';
+import { passageIssues, type PassageIssueCode } from './issues/passage-issues.js';
 import { pathIssues, type PathIssueCode } from './issues/path-issues.js';
 import { valueIssues, type ValueIssueCode } from './issues/value-issues.js';
 import type { IssueWords } from './issues/words.js';
 
 /** Every code that a house's data can raise; those of the text itself are `TextIssueCode`. */
-export type HouseIssueCode = ValueIssueCode | ItemIssueCode | PathIssueCode;
+export type HouseIssueCode =
+  ValueIssueCode | ItemIssueCode | PathIssueCode | PassageIssueCode | FlueIssueCode;
 
 const words: Readonly<Record<HouseIssueCode, IssueWords>> = {
   ...valueIssues,
   ...itemIssues,
+  ...passageIssues,
+  ...flueIssues,
   ...pathIssues,
 };
 

@@ -1,4 +1,9 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
+import type { Flue } from './flue.js';
+import type { ForcedAirSystem } from './forced-air.js';
+import type { Outlet, TestPreparation } from './outlet.js';
+
+export type { Face, Outlet, TestPreparation } from './outlet.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -85,17 +90,6 @@ export interface Surrounding {
   readonly temperatureC: number;
 }
 
-/** The four outside walls, named as one stands at the street looking at the front. */
-export type Face = 'front' | 'right' | 'back' | 'left';
-
-/** Where an opening, leak or device ends: open air without wind, one face, the roof, a zone or a surrounding. */
-export type Outlet =
-  | { readonly kind: 'outdoors' }
-  | { readonly kind: 'face'; readonly face: Face }
-  | { readonly kind: 'roof' }
-  | { readonly kind: 'zone'; readonly zone: string }
-  | { readonly kind: 'surrounding'; readonly surrounding: string };
-
 /** A share of the tested leakage, spread over one surface of one zone. Shares add up to one. */
 export interface LeakShare {
   readonly origin: string;
@@ -128,9 +122,6 @@ export interface AirtightnessCase {
   readonly pressurePa: number;
 }
 
-/** How an opening stood during the airtightness test; anything but sealed is inside the test's result. */
-export type TestPreparation = 'sealed' | 'closed' | 'open';
-
 /** A hole that is always there: grille, passive vent, attic vents, barometric inlet. */
 export interface Opening {
   readonly id: string;
@@ -139,6 +130,8 @@ export interface Opening {
   readonly to: Outlet;
   /** Centre above the zone's floor [m]. */
   readonly heightM: number;
+  /** Present on an opening that brings combustion air: whether it stands near the ceiling or near the floor. */
+  readonly combustionAir?: 'high' | 'low';
   /** Its law; flow is positive from the zone outwards. */
   readonly law: FlowLawDescription;
   /** Positions that the study goes through, where it can be shut: a window. Without it always open. */
@@ -164,18 +157,30 @@ export interface PathPart {
   readonly closed?: FlowLawDescription | 'inside the tested leakage';
 }
 
-/** An interior door: an opening that states open or shut. */
+/** An interior door, archway or stair opening: a tall opening that states open or shut. */
 export interface Door {
   readonly id: string;
   readonly origin: string;
   readonly between: readonly [string, string];
-  /** Law of the shut door: undercut and transfer grille. */
+  /** What stays open when it is shut: the undercut, at the floor. An archway's is that of the open one. */
   readonly shut: FlowLawDescription;
+  /** The open doorway, from the floor up. */
   readonly open: FlowLawDescription;
-  /** Positions that the study goes through. */
+  /** What passes air besides. */
+  readonly parts?: readonly DoorPart[];
+  /** Positions to study; both unless the user fixes one. */
   readonly positions: readonly ('open' | 'shut')[];
-  /** Position in the baseline. */
   readonly baselinePosition: 'open' | 'shut';
+}
+
+/** A grille, a louvred leaf or a jump duct that belongs to a door. */
+export interface DoorPart {
+  readonly name: 'grille' | 'louvre' | 'jump duct';
+  readonly law: FlowLawDescription;
+  /** Centre above the floor; of a louvre, its lower edge [m]. */
+  readonly heightM: number;
+  /** In which positions of the door it passes air. */
+  readonly when: 'shut' | 'always';
 }
 
 /** Kinds of devices that carry air between a zone and outdoors. */
@@ -267,6 +272,15 @@ export interface MakeUpOpening {
   readonly faceAreaM2?: number;
 }
 
+/** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */
+export interface VentilatorMode {
+  readonly name: 'on' | 'defrost' | 'dirty filter';
+  /** Zero where it is stopped [m³/s]. */
+  readonly supplyFlowM3PerS: number;
+  /** Zero where it is stopped [m³/s]. */
+  readonly exhaustFlowM3PerS: number;
+}
+
 /** A balanced ventilator: supply and exhaust held constant by its own control. */
 export interface Ventilator {
   readonly id: string;
@@ -276,6 +290,8 @@ export interface Ventilator {
   readonly supplyFlowM3PerS: number;
   readonly exhaustFlowM3PerS: number;
   readonly continuous: boolean;
+  /** Ways in which it runs besides its usual one. */
+  readonly otherModes?: readonly VentilatorMode[];
 }
 
 /** How an appliance gets rid of its combustion gas. */
@@ -322,6 +338,8 @@ export interface Appliance {
   readonly sharesVentWith: readonly string[];
   readonly ventDamper: boolean;
   readonly chimney?: { readonly heightM?: number; readonly exterior: boolean | undefined };
+  /** Present where the house file describes its flue, which is then an opening of the house. */
+  readonly flue?: Flue;
 }
 
 /** One weather to study. */
@@ -355,6 +373,7 @@ export interface House {
   readonly devices: readonly Device[];
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
+  readonly forcedAir?: readonly ForcedAirSystem[];
   readonly appliances: readonly Appliance[];
   readonly weathers: readonly Weather[];
   readonly assumptions: readonly Assumption[];

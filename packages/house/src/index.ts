@@ -18,6 +18,7 @@ export type {
   DevicePath,
   DeviceSpeed,
   Door,
+  DoorPart,
   Face,
   House,
   Interlock,
@@ -31,11 +32,14 @@ export type {
   Surrounding,
   TestPreparation,
   Ventilator,
+  VentilatorMode,
   VentType,
   Weather,
   Zone,
   ZoneKind,
 } from './house.js';
+export type { Flue, FlueDamper, FlueInlet, FlueSection, FlueStage } from './flue.js';
+export type { DuctLeak, ForcedAirSystem, Register } from './forced-air.js';
 export { houseFileJsonSchema } from './house-file-json-schema.js';
 export { houseIssues } from './house-issues.js';
 export type { HouseIssueCode } from './house-issues.js';
@@ -51,10 +55,13 @@ export {
 } from './house.js';
 export type { OperatingState } from './operating-state.js';
 export { compileHouse, houseScenario, houseWeather } from './compile-house.js';
-export type { CompiledHouse, CompileResult, HouseScenario, HouseWeather } from './compile-house.js';
+export type { CompileResult } from './compile-house.js';
+export type { CompiledHouse, HouseScenario, HouseWeather, TwoStateLink } from './compiled-house.js';
+export { columnDensities } from './compile/column-densities.js';
+export type { ColumnDensities } from './compile/column-densities.js';
 export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
-export type { HouseLink, Junction, LinkRole } from './compile/house-link.js';
+export type { HouseLink, Junction, LinkRole, TwoStateColumn } from './compile/house-link.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';
 export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
 export { parseHouse } from './parse-house.js';

@@ -1,5 +1,6 @@
 import type { Device, House } from './house.js';
 import type { OperatingState } from './operating-state.js';
+import { ventilatorModes } from './ventilator-modes.js';
 
 /**
  * How many operating states a house has: every speed of every device that people switch, times every position of
@@ -49,7 +50,14 @@ function runningChoices(house: House): readonly Choice<string>[] {
   const byHand = house.devices.filter((d) => d.speeds.length > 0 && d.interlock === undefined);
   return [
     ...byHand.map((device): Choice<string> => [device.id, speedChoices(device)]),
-    ...house.ventilators.map((v): Choice<string> => [v.id, v.continuous ? ['on'] : ['off', 'on']]),
+    ...house.ventilators.map((v): Choice<string> => {
+      const modes = ventilatorModes(v).map(({ name }) => name);
+      return [v.id, v.continuous ? modes : ['off', ...modes]];
+    }),
+    ...(house.forcedAir ?? []).map(({ id, continuous }): Choice<string> => [
+      id,
+      continuous ? ['on'] : ['off', 'on'],
+    ]),
   ];
 }
 

@@ -13,8 +13,10 @@ import { readNames, type FileItems } from './reading/house-names.js';
 import { readAirtightness } from './reading/read-airtightness.js';
 import { readAppliances } from './reading/read-appliances.js';
 import { readBasics } from './reading/read-basics.js';
+import { readCombustionAir } from './reading/read-combustion-air.js';
 import { readDevices } from './reading/read-devices.js';
 import { readDoors } from './reading/read-doors.js';
+import { readForcedAir } from './reading/read-forced-air.js';
 import { readLeakShares } from './reading/read-leak-shares.js';
 import { readMakeUp } from './reading/read-make-up.js';
 import { readOpenings } from './reading/read-openings.js';
@@ -133,7 +135,10 @@ function readHouseParts(
   const leakShares = zonesAreWhole ? readLeakShares(reading, zones, names) : [];
   const preparation = tightness?.preparation ?? new Map<string, never>();
   const around = { names, zones, preparation };
-  const openings = readOpenings(reading, items.openings, around);
+  const openings = [
+    ...readOpenings(reading, items.openings, around),
+    ...readCombustionAir(reading, items.combustionAir, around),
+  ];
   const doors = readDoors(reading, items.doors, around);
   const devices = [
     ...readDevices(reading, items.exhaust, { ...around, section: 'exhaust' }),
@@ -141,9 +146,10 @@ function readHouseParts(
   ];
   const makeUpOpenings = readMakeUp(reading, items.makeUp, around);
   const ventilators = readVentilators(reading, items.ventilators, around);
+  const forcedAir = readForcedAir(reading, items.forcedAir, around);
   const appliances = readAppliances(reading, items.appliances, around);
   const weathers = readWeathers(reading, root, basics);
-  checkInterlocks(reading, { devices, makeUpOpenings, ventilators });
+  checkInterlocks(reading, { devices, makeUpOpenings, ventilators, forcedAir, appliances });
   checkPlenums(reading, devices, makeUpOpenings);
 
   const { name, floorAreaM2 } = basics;
@@ -156,7 +162,7 @@ function readHouseParts(
     return undefined;
   }
   if (tightness === undefined) return undefined;
-  checkConnections(reading, { zones, leakShares, openings, doors });
+  checkConnections(reading, { zones, leakShares, openings, doors, forcedAir });
   const house: UnsignedHouse = {
     name,
     floorAreaM2,
@@ -173,6 +179,7 @@ function readHouseParts(
     devices,
     makeUpOpenings,
     ventilators,
+    ...(forcedAir.length === 0 ? {} : { forcedAir }),
     appliances,
     weathers,
   };

@@ -4,7 +4,7 @@ import type { OperatingState } from './operating-state.js';
 /**
  * An operating state in words, in the order of the house file: `hood high + dryer; bedroom door shut`.
  *
- * A device with one speed is named without it. Doors are named only where the house has any.
+ * A device with one speed is named without it, a ventilator in its usual mode too. Doors are named only where the house has any.
  *
  * @param house - the house
  * @param state - the state
@@ -16,8 +16,19 @@ export function stateLabel(house: House, state: OperatingState): string {
     if (speed === undefined) return [];
     return [device.speeds.length > 1 ? `${device.id} ${speed}` : device.id];
   });
-  const ventilators = house.ventilators.filter((v) => state.running[v.id] !== undefined);
-  const running = [...devices, ...ventilators.map((v) => v.id)];
+  const ventilators = house.ventilators.flatMap(({ id }) => {
+    const mode = state.running[id];
+    if (mode === undefined) return [];
+    return [mode === 'on' ? id : `${id} ${mode}`];
+  });
+  const handlers = (house.forcedAir ?? []).flatMap(({ id }) =>
+    state.running[id] === undefined ? [] : [id],
+  );
+  const stages = house.appliances.flatMap(({ id }) => {
+    const stage = state.firing?.[id];
+    return stage === undefined ? [] : [`${id} ${stage}`];
+  });
+  const running = [...devices, ...ventilators, ...handlers, ...stages];
   const windows = house.openings.filter(({ positions }) => positions !== undefined);
   const doors = [...house.doors, ...windows].map(
     ({ id, baselinePosition = 'shut' }) => `${id} ${state.doors[id] ?? baselinePosition}`,

@@ -1,14 +1,14 @@
 import {
   baselineOf,
-  houseScenario,
   stateLabel,
   type CompiledHouse,
   type FollowedState,
   type OperatingState,
   type HouseWeather,
 } from '@evendraft/house';
-import { solveNetwork, type Balance, type SolveResult } from '@evendraft/network';
+import type { Balance, SolveResult } from '@evendraft/network';
 import { lawRangeWarnings } from './law-range-warnings.js';
+import { resolveColumns, type ResolvedSituation } from './resolve-columns.js';
 import type {
   DeliveredFlow,
   MakeUpFlow,
@@ -67,7 +67,7 @@ export function balanceStudy(
 ): StateBalance | UnsolvedState {
   if (baseline.status === 'not solved') return baseline.unsolved;
   const situation = situationOf(compiled, question);
-  const { result, followed } = solve(compiled, question);
+  const { result, followed, columns } = solve(compiled, question);
   if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
   const warnings = lawRangeWarnings(compiled, result, question.weather);
   return {
@@ -83,21 +83,15 @@ export function balanceStudy(
     }),
     devices: deliveredFlows(compiled, { followed, question, balance: result }),
     makeUp: makeUpFlows(compiled, followed, result),
+    ...(columns === undefined ? {} : { columns }),
     ...(warnings.length === 0 ? {} : { warnings }),
     proof: proofSummary(compiled, result),
   };
 }
 
-function solve(
-  compiled: CompiledHouse,
-  question: BalanceQuestion,
-): { readonly result: SolveResult; readonly followed: FollowedState } {
-  const { followed, scenario } = houseScenario(compiled, {
-    state: question.state,
-    weather: question.weather,
-    airtightnessCase: question.airtightnessCase ?? 0,
-  });
-  return { result: solveNetwork(compiled.network, scenario), followed };
+function solve(compiled: CompiledHouse, question: BalanceQuestion): ResolvedSituation {
+  const { state, weather, airtightnessCase = 0 } = question;
+  return resolveColumns(compiled, { state, weather, airtightnessCase });
 }
 
 function situationOf(compiled: CompiledHouse, question: BalanceQuestion): Situation {

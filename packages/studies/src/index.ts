@@ -4,6 +4,7 @@
  * Central type: {@link StateBalance}, one solved situation. Read next: `worst-case-study.ts`.
  */
 export type {
+  ColumnFindings,
   DeliveredFlow,
   LawRangeWarning,
   MakeUpFlow,
@@ -15,6 +16,8 @@ export type {
 } from './state-balance.js';
 export { balanceStudy, baselineStudy } from './balance-study.js';
 export type { BalanceQuestion, BaselineResult } from './balance-study.js';
+export { resolveColumns } from './resolve-columns.js';
+export type { ResolvedSituation } from './resolve-columns.js';
 export { airSpecificHeat, sensibleHeat, yearlyAirHeat, yearlyFanEnergy } from './air-heat.js';
 export type { YearlyAirHeat, YearOfWeather } from './air-heat.js';
 export { airGuidance, readGuidance } from './air-guidance.js';

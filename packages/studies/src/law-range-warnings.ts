@@ -35,7 +35,7 @@ export function lawRangeWarnings(
 
 function placeOf({ role, description }: HouseLink): Pick<LawRangeWarning, 'item' | 'part'> {
   if (!('id' in role)) return { item: description.origin };
-  return role.kind === 'part' ? { item: role.id, part: role.part } : { item: role.id };
+  return 'part' in role ? { item: role.id, part: role.part } : { item: role.id };
 }
 
 function airOf({ network }: CompiledHouse, weather: HouseWeather, node: string): AirState {

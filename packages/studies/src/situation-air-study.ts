@@ -1,6 +1,7 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
-import { baselineOf, houseScenario, insideZoneKinds, type CompiledHouse } from '@evendraft/house';
-import { solveNetwork, type Balance } from '@evendraft/network';
+import { baselineOf, insideZoneKinds, type CompiledHouse } from '@evendraft/house';
+import type { Balance } from '@evendraft/network';
+import { resolveColumns } from './resolve-columns.js';
 import { airSpecificHeat, sensibleHeat } from './air-heat.js';
 import type { BalanceQuestion } from './balance-study.js';
 
@@ -73,20 +74,21 @@ export function situationAirStudy(
 
 function solve(compiled: CompiledHouse, question: BalanceQuestion): Balance | undefined {
   const { state, weather, airtightnessCase = 0 } = question;
-  const { scenario } = houseScenario(compiled, { state, weather, airtightnessCase });
-  const result = solveNetwork(compiled.network, scenario, { enclosure: false });
+  const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
   return result.status === 'solved' ? result : undefined;
 }
 
 /** Air that crosses into zones inside the envelope from anywhere else, and its heat. */
 function crossing(
-  { house, network, links }: CompiledHouse,
+  { house, network, links, junctions }: CompiledHouse,
   { weather }: BalanceQuestion,
   balance: Balance,
 ): { readonly inflowKgPerS: number; readonly heatW: number } {
   const inside = new Set(
     house.zones.filter(({ kind }) => insideZoneKinds.includes(kind)).map(({ id }) => id),
   );
+  // Air that ducts or flues hold belongs to the room that it comes from: what only circulates does not enter.
+  for (const { id, airOf } of junctions) if (inside.has(airOf)) inside.add(id);
   const temperature = (node: string): number => {
     const zone = network.zoneIndex.get(node);
     return zone === undefined

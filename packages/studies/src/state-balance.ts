@@ -69,12 +69,29 @@ export interface Situation {
   readonly airtightness: string;
 }
 
+/** How the columns of shafts, vertical ducts and flues stand in one balance. */
+export interface ColumnFindings {
+  /** Stable balances that this situation has; the one shown has the lowest pressure where an appliance stands. */
+  readonly stableBalances: number;
+  /** No balance can have been missed. */
+  readonly complete: boolean;
+  readonly states: readonly {
+    /** Name of the item in the house file. */
+    readonly item: string;
+    /** Id of its link. */
+    readonly link: string;
+    readonly state: 'upward' | 'downward' | 'still';
+  }[];
+}
+
 /** A solved situation. */
 export interface StateBalance extends Situation {
   readonly status: 'solved';
   readonly zones: readonly ZonePressure[];
   readonly devices: readonly DeliveredFlow[];
   readonly makeUp: readonly MakeUpFlow[];
+  /** Present where air in a shaft or flue may go either way. */
+  readonly columns?: ColumnFindings;
   /** Parts whose law is used beyond its range; absent where there is none. */
   readonly warnings?: readonly LawRangeWarning[];
   readonly proof: ProofSummary;

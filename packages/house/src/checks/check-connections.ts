@@ -1,3 +1,4 @@
+import type { ForcedAirSystem } from '../forced-air.js';
 import { insideZoneKinds, type Door, type LeakShare, type Opening, type Outlet } from '../house.js';
 import type { RawItem } from '../reading/read-section.js';
 import type { ZoneRead } from '../reading/read-zones.js';
@@ -9,10 +10,11 @@ export interface Connections {
   readonly leakShares: readonly LeakShare[];
   readonly openings: readonly Opening[];
   readonly doors: readonly Door[];
+  readonly forcedAir: readonly ForcedAirSystem[];
 }
 
 /**
- * Checks that every zone has a way to outdoors or to a surrounding, through leaks, openings and doors.
+ * Checks that every zone has a way to outdoors or to a surrounding, through leaks, openings, doors and ducts.
  *
  * A buffer space that only the house itself ventilates is unusual and gets a warning.
  *
@@ -35,6 +37,13 @@ export function checkConnections(reading: Reading, house: Connections): void {
     if (!positions.includes('shut')) connect(zone, nodeOf(to));
   }
   for (const { between } of house.doors) connect(between[0], between[1]);
+
+  for (const { id, supplies, returns, leaks } of house.forcedAir) {
+    // Ducts connect their rooms even while the air handler stands.
+    const ducts = `the ducts of ${id}`;
+    for (const { zone } of [...supplies, ...returns]) connect(zone, ducts);
+    for (const { to } of leaks) connect(ducts, nodeOf(to));
+  }
 
   const reached = new Set([beyond]);
   for (const node of reached) for (const next of neighbours.get(node) ?? []) reached.add(next);

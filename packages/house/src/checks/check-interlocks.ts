@@ -1,17 +1,18 @@
 import type { IssuePath } from '@evendraft/text';
-import type { Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
+import type { ForcedAirSystem } from '../forced-air.js';
+import type { Appliance, Device, Interlock, MakeUpOpening, Ventilator } from '../house.js';
 import { report, type Reading } from '../reading/reading.js';
 import { reportUnknown } from '../reading/house-names.js';
+import { ventilatorModes } from '../ventilator-modes.js';
 
 /** Everything that drives or follows. */
 export interface InterlockedThings {
   readonly devices: readonly Device[];
   readonly makeUpOpenings: readonly MakeUpOpening[];
   readonly ventilators: readonly Ventilator[];
+  readonly forcedAir: readonly ForcedAirSystem[];
+  readonly appliances: readonly Appliance[];
 }
-
-/** The only speed of a ventilator. */
-const ventilatorSpeed = 'on';
 
 /**
  * Checks that every interlock follows a speed that exists, and that no chain of interlocks closes on itself.
@@ -22,7 +23,11 @@ const ventilatorSpeed = 'on';
 export function checkInterlocks(reading: Reading, things: InterlockedThings): void {
   const speeds = new Map<string, readonly string[]>([
     ...things.devices.map((device) => [device.id, device.speeds.map(({ name }) => name)] as const),
-    ...things.ventilators.map(({ id }) => [id, [ventilatorSpeed]] as const),
+    ...things.ventilators.map((v) => [v.id, ventilatorModes(v).map(({ name }) => name)] as const),
+    ...things.forcedAir.map(({ id }) => [id, ['on']] as const),
+    ...things.appliances.map(({ id, flue }) => {
+      return [id, flue?.stages.map(({ name }) => name) ?? ['firing']] as const;
+    }),
   ]);
   for (const follower of followersOf(things)) checkSpeeds(reading, follower, speeds);
   checkCycles(reading, things.devices);

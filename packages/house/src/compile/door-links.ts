@@ -1,29 +1,41 @@
+import type { FlowLawDescription } from '@evendraft/airflow';
 import type { House } from '../house.js';
 import { floorOf } from './floor-of.js';
-import type { HouseLink } from './house-link.js';
+import type { HouseLink, LinkRole } from './house-link.js';
 import { linkId } from './link-id.js';
 
 /**
- * Links of the interior doors, one a position.
+ * Links of the interior doors, archways and stair openings: one a position, and one for each part that passes
+ * air besides. Their floor is that of the upper of both zones.
  *
  * @param house - the house
- * @returns links in the order of the doors, open before shut
+ * @returns links in the order of the doors, open before shut before parts
  */
 export function doorLinks(house: House): readonly HouseLink[] {
   return house.doors.flatMap((door) => {
-    const [from, to] = door.between;
-    const heightM = Math.max(floorOf(house, from), floorOf(house, to));
-    return (['open', 'shut'] as const).map((position): HouseLink => ({
+    const { id, origin, between, parts = [] } = door;
+    const [from, to] = between;
+    const floorM = Math.max(floorOf(house, from), floorOf(house, to));
+    const link = (
+      name: string,
+      of: { readonly law: FlowLawDescription; readonly heightM: number },
+      position: Extract<LinkRole, { kind: 'door' }>['position'],
+    ): HouseLink => ({
       description: {
-        id: linkId('door', door.id, position),
-        origin: door.origin,
+        id: linkId('door', id, name),
+        origin,
         from,
         to,
-        fromHeightM: heightM,
-        toHeightM: heightM,
-        law: door[position],
+        fromHeightM: floorM + of.heightM,
+        toHeightM: floorM + of.heightM,
+        law: of.law,
       },
-      role: { kind: 'door', id: door.id, position },
-    }));
+      role: { kind: 'door', id, position },
+    });
+    return [
+      link('open', { law: door.open, heightM: 0 }, 'open'),
+      link('shut', { law: door.shut, heightM: 0 }, 'shut'),
+      ...parts.map((part) => link(part.name, part, part.when)),
+    ];
   });
 }

@@ -20,12 +20,18 @@ export interface FollowedState {
  */
 export function followInterlocks(house: House, state: OperatingState): FollowedState {
   const running = new Map(Object.entries(state.running));
+  const firing = new Map(Object.entries(state.firing ?? {}));
+  /** Whether what the interlock follows runs, or fires, as it should. */
+  const drives = ({ driver, speeds }: Interlock): boolean => {
+    const speed = running.get(driver) ?? firing.get(driver);
+    return speed !== undefined && (speeds?.includes(speed) ?? true);
+  };
   const followers = house.devices.filter((d) => d.interlock !== undefined && d.speeds.length > 0);
   // Each pass can wake the followers of what the pass before woke; a chain is no longer than the list.
   for (let pass = 0; pass < followers.length; pass += 1) {
     for (const device of followers) {
       if (running.has(device.id)) continue;
-      if (device.interlock && isDriven(device.interlock, running)) {
+      if (device.interlock && drives(device.interlock)) {
         const fastest = device.speeds.at(-1);
         const driverSpeed = running.get(device.interlock.driver);
         const same = device.speeds.find((speed) => speed.name === driverSpeed);
@@ -35,19 +41,14 @@ export function followInterlocks(house: House, state: OperatingState): FollowedS
     }
   }
   const openMakeUp = new Set(
-    house.makeUpOpenings.filter((m) => isDriven(m.interlock, running)).map((m) => m.id),
+    house.makeUpOpenings.filter((m) => drives(m.interlock)).map((m) => m.id),
   );
   const openDampers = new Set(
     house.devices
       .filter(({ id, damperOpensWith: driver }) =>
-        driver === undefined ? running.has(id) : isDriven(driver, running),
+        driver === undefined ? running.has(id) : drives(driver),
       )
       .map(({ id }) => id),
   );
   return { running, openMakeUp, openDampers };
-}
-
-function isDriven(interlock: Interlock, running: ReadonlyMap<string, string>): boolean {
-  const speed = running.get(interlock.driver);
-  return speed !== undefined && (interlock.speeds?.includes(speed) ?? true);
 }

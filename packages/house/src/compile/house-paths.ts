@@ -2,6 +2,8 @@ import type { House } from '../house.js';
 import { devicePath } from './device-path.js';
 import { doorLinks } from './door-links.js';
 import type { HousePaths } from './house-link.js';
+import { fluePaths } from './flue-paths.js';
+import { forcedAirPath } from './forced-air-path.js';
 import { leakLinks } from './leak-links.js';
 import { makeUpPath, openingPath } from './opening-path.js';
 import { ventilatorLinks } from './ventilator-links.js';
@@ -22,6 +24,8 @@ export function housePaths(house: House, leakCoefficientM3PerSPaN: number): Hous
     ...house.devices.map((device) => devicePath(house, device)),
     ...house.makeUpOpenings.map((opening) => makeUpPath(house, opening)),
     { links: ventilatorLinks(house), junctions: [] },
+    fluePaths(house),
+    ...(house.forcedAir ?? []).map((system) => forcedAirPath(house, system)),
   ];
   return {
     links: paths.flatMap(({ links }) => links),

@@ -57,9 +57,14 @@ function inwardPath(
     heightM: floorOf(house, zone) + heightM - wholeRiseM,
     airOf: outlet,
     stages: [
-      ...partStages(id, parts),
-      // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
-      { riseM, laws: laws.map((law) => ({ ...law, reversed: !opensInward(law.law) })) },
+      // No fan holds the direction, so that a vertical part fills with whichever air enters.
+      ...partStages(id, parts).map((stage) => ({ ...stage, twoState: true })),
+      {
+        riseM,
+        twoState: true,
+        // A law counts its flow outwards, but a flap counts it in the direction in which it opens.
+        laws: laws.map((law) => ({ ...law, reversed: !opensInward(law.law) })),
+      },
     ],
   });
 }

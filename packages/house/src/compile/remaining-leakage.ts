@@ -9,6 +9,10 @@ import {
   type Outlet,
   type PathPart,
 } from '../house.js';
+import { branchedTestFlow } from './branched-test-flow.js';
+import { fluePaths } from './flue-paths.js';
+import { forcedAirPath } from './forced-air-path.js';
+import type { HouseLink } from './house-link.js';
 import { opensInward } from './opens-inward.js';
 import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
@@ -36,10 +40,12 @@ export interface RemainingLeakage {
 export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   const { cases, exponent } = house.airtightness;
   return cases.map((test) => {
-    const modelledFlowM3PerS = modelledOpenings(house).reduce(
-      (sum, chain) => sum + testFlow(chain, test.pressurePa, house.airtightness.direction),
-      0,
-    );
+    const { direction } = house.airtightness;
+    const modelledFlowM3PerS =
+      modelledOpenings(house).reduce(
+        (sum, chain) => sum + testFlow(chain, test.pressurePa, direction),
+        0,
+      ) + inDirection(direction, test.pressurePa, (inwardPa) => branchedFlow(house, inwardPa));
     const remaining = test.volumeFlowM3PerS - modelledFlowM3PerS;
     return {
       name: test.name,
@@ -129,9 +135,48 @@ function testFlow(
   pressurePa: number,
   direction: House['airtightness']['direction'],
 ): number {
-  const flow = (inwardPa: number): number =>
-    Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3;
+  return inDirection(
+    direction,
+    pressurePa,
+    (inwardPa) => Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3,
+  );
+}
+
+/** A flow at the test pressure, inwards as in a depressurization test unless the test was another. */
+function inDirection(
+  direction: House['airtightness']['direction'],
+  pressurePa: number,
+  flow: (inwardPa: number) => number,
+): number {
   if (direction === 'pressurized') return flow(-pressurePa);
   if (direction === 'both') return (flow(pressurePa) + flow(-pressurePa)) / 2;
   return flow(pressurePa);
+}
+
+/** What passes during the test through paths that branch: ducts with their registers, flues with their draft hoods. */
+function branchedFlow(house: House, inwardPa: number): number {
+  const inside = new Set(
+    house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
+  );
+  // A guarded neighbour stood at the pressure of the house.
+  if (house.airtightness.guarded) for (const { id } of house.surroundings) inside.add(id);
+  const paths = (house.forcedAir ?? [])
+    .filter(({ duringTest }) => duringTest !== 'sealed')
+    .map((system) => forcedAirPath(house, system));
+  return [...paths, fluePaths(house)].reduce((sum, { links, junctions }) => {
+    const open = links.filter((link) => stoodOpen(house, link));
+    return (
+      sum + branchedTestFlow({ paths: { links: open, junctions }, inside, pressurePa: -inwardPa })
+    );
+  }, 0);
+}
+
+/** Whether a link of a branched path was there during the test: nothing ran, nothing fired. */
+function stoodOpen(house: House, { role }: HouseLink): boolean {
+  if (role.kind === 'air handler') return role.stand === 'standing';
+  if (role.kind !== 'flue') return true;
+  if (role.stages?.includes('off') === false) return false;
+  // What is sealed is a flue's way into the room; the chimney that others share stays.
+  const sealed = house.appliances.find(({ id }) => id === role.id)?.flue?.duringTest === 'sealed';
+  return role.part === 'chimney' || !sealed;
 }

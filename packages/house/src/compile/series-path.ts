@@ -17,6 +17,8 @@ export interface SeriesLaw {
 export interface SeriesStage {
   /** Height gained along the path, negative downwards [m]. */
   readonly riseM?: number;
+  /** Its column fills with the air of whichever end of the path air enters. */
+  readonly twoState?: boolean;
   readonly laws: readonly SeriesLaw[];
 }
 
@@ -58,19 +60,23 @@ export function seriesPath(path: SeriesPath): HousePaths {
     airOf,
   }));
   const nodes = [path.from, ...junctions.map(({ id }) => id), path.to];
-  const links = stages.flatMap(({ laws }, index) => {
+  const rising = { upward: path.from, downward: path.to };
+  const falling = { upward: path.to, downward: path.from };
+  const links = stages.flatMap(({ laws, twoState = false }, index) => {
     const ends = {
       from: nodes[index]!,
       to: nodes[index + 1]!,
       fromHeightM: heights[index]!,
       toHeightM: heights[index + 1]!,
     };
+    const rise = ends.toHeightM - ends.fromHeightM;
     return laws.map(({ name, law, reversed = false, role }): HouseLink => {
       const id = linkId(role.kind, item, name);
       return {
         description: { id, origin, law, ...(reversed ? turned(ends) : ends) },
         role,
-        ...(ends.fromHeightM === ends.toHeightM ? {} : { columnOf: airOf }),
+        ...(rise === 0 ? {} : { columnOf: airOf }),
+        ...(rise === 0 || !twoState ? {} : { twoState: rise > 0 ? rising : falling }),
       };
     });
   });

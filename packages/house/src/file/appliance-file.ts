@@ -7,6 +7,7 @@ import { part } from './schema/part.js';
 import { quantity } from './schema/quantity.js';
 import { themselves, word } from './schema/word.js';
 import { zoneName } from './opening-file.js';
+import { flueFile } from './flue-file.js';
 import { ranges } from './ranges.js';
 
 /** How an appliance gets rid of its combustion gas, with other words in use for the same. */
@@ -84,9 +85,13 @@ export const applianceFile = part(
           ),
           exterior: z.optional(flag('Whether the chimney stands outside the heated house.')),
         },
-        { description: 'Its chimney.', example: '{ height: 22 ft, exterior: true }' },
+        {
+          description: 'Its chimney, for limits that depend on it; a flue says more.',
+          example: '{ height: 22 ft, exterior: true }',
+        },
       ),
     ),
+    flue: z.optional(flueFile),
   },
   {
     description: 'A combustion appliance or hearth that the suction of the house may upset.',

@@ -9,8 +9,10 @@ import { plainNumber } from './schema/plain-number.js';
 import { quantity } from './schema/quantity.js';
 import { airtightnessFile } from './airtightness-file.js';
 import { applianceFile } from './appliance-file.js';
+import { combustionAirFile } from './combustion-air-file.js';
 import { deviceFlow, exhaustMap, speedFile, supplyMap } from './device-file.js';
 import { doorFile } from './door-file.js';
+import { forcedAirFile } from './forced-air-file.js';
 import { makeUpFile } from './make-up-file.js';
 import { openingFile } from './opening-file.js';
 import { ranges } from './ranges.js';
@@ -142,6 +144,13 @@ export const houseFile = part(
         'attic vents: { zone: attic, to: roof, area: 300 in2 }',
       ),
     ),
+    combustionAir: z.optional(
+      named(
+        combustionAirFile,
+        'Openings that bring combustion air.',
+        'closet air: { zone: closet, to: attic, high: 100 in2, low: 100 in2 }',
+      ),
+    ),
     doors: z.optional(
       named(
         doorFile,
@@ -163,6 +172,13 @@ export const houseFile = part(
       ),
     ),
     ventilators: z.optional(named(ventilatorFile, 'Balanced ventilators.', 'hrv: 110 cfm')),
+    forcedAir: z.optional(
+      named(
+        forcedAirFile,
+        'Forced-air systems: air handlers with their registers and duct leakage.',
+        'air handler: { flow: 1000 cfm, supplies: main, returns: main }',
+      ),
+    ),
     appliances: z.optional(
       named(
         applianceFile,

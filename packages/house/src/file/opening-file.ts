@@ -22,6 +22,14 @@ export const heightInZone = quantity('length', {
   allowed: ranges.heightAboveFloor,
 });
 
+/** Height of an opening's other end. */
+export const endHeight = quantity('length', {
+  description:
+    'Height of its other end above the floor of its zone, where a vertical duct or shaft leads up or down; the same height when absent.',
+  allowed: ranges.endHeight,
+  examples: ['10 ft', '-2.5 m'],
+});
+
 const position = word({ open: 'open', shut: 'shut', closed: 'shut' }, 'A position of the opening.');
 
 /** A hole that is always there: grille, passive vent, attic vents, barometric inlet; or a window. */
@@ -30,6 +38,7 @@ export const openingFile = part(
     zone: z.optional(zoneName),
     to: z.optional(outletFile),
     height: z.optional(heightInZone),
+    endHeight: z.optional(endHeight),
     duringTest: z.optional(preparationFile),
     duct: z.optional(ductFile),
     damper: z.optional(damperFile),
@@ -48,7 +57,7 @@ export const openingFile = part(
   },
   {
     description:
-      'A hole that is always there. One of area, diameter, flow, leakageArea or coefficient says how much air it passes.',
+      'A hole that is always there. One of area, diameter, netFreeArea, grossArea, flow, leakageArea or coefficient says how much air it passes.',
     example: '{ zone: attic, to: roof, area: 300 in2 }',
   },
 );

@@ -9,12 +9,14 @@ import { flag } from './schema/flag.js';
 import { measuredLeak } from './schema/measured-leak.js';
 import { plainNumber } from './schema/plain-number.js';
 import { quantity } from './schema/quantity.js';
+import { word } from './schema/word.js';
 import { leakCoefficient } from './leak-coefficient.js';
 import { ranges } from './ranges.js';
 
 /** A value that a law needed and the user did not give. */
 export interface LawAssumption {
-  readonly what: 'discharge coefficient' | 'flow exponent' | 'opening pressure';
+  readonly what:
+    'discharge coefficient' | 'flow exponent' | 'opening pressure' | 'free share of its louvre';
   readonly value: number;
 }
 
@@ -39,6 +41,26 @@ export const openingLawShape = {
       allowed: ranges.height,
       examples: ['6 in', '150 mm'],
     }),
+  ),
+  netFreeArea: z.optional(
+    quantity('area', {
+      description: 'Net free area of a vent, grille or louvre, as its maker states it.',
+      allowed: ranges.openingArea,
+      examples: ['100 in2', '650 cm2'],
+    }),
+  ),
+  grossArea: z.optional(
+    quantity('area', {
+      description: 'Face area of a louvre whose net free area is not known.',
+      allowed: ranges.openingArea,
+      examples: ['300 in2', '0.2 m2'],
+    }),
+  ),
+  louvre: z.optional(
+    word(
+      { wood: 'wood', wooden: 'wood', metal: 'metal' },
+      'What a louvre of a gross area is made of: wood passes 25 % of its face, metal 75 %.',
+    ),
   ),
   dischargeCoefficient: z.optional(
     plainNumber(
@@ -85,6 +107,15 @@ export type OpeningLawInFile = {
 
 /** Discharge coefficient of a sharp-edged opening when none is given [-]. */
 export const assumedDischargeCoefficient = 0.6;
+/**
+ * Share of a louvre's face that passes air, where the maker's net free area is not known; the smaller one where
+ * the material is not known either [-].
+ * Source: NFPA 54-2012, 9.3.7.
+ */
+export const louvreFreeShare: Readonly<Record<'wood' | 'metal', number>> = {
+  wood: 0.25,
+  metal: 0.75,
+};
 /** Flow exponent of a leak when none is given [-]. */
 export const assumedExponent = 0.65;
 /** Pressure at which a one-way flap opens when none is given [Pa]. */
@@ -93,9 +124,10 @@ const assumedOpeningPressurePa = 2.5;
 /** One way in which an opening may be written. A law joins with one row. */
 export interface OpeningLawWay {
   /** The key that chooses this way. */
-  readonly key: 'area' | 'diameter' | 'flow' | 'leakageArea' | 'coefficient';
+  readonly key:
+    'area' | 'diameter' | 'netFreeArea' | 'grossArea' | 'flow' | 'leakageArea' | 'coefficient';
   /** Keys that may stand beside it. */
-  readonly beside: readonly ('dischargeCoefficient' | 'exponent')[];
+  readonly beside: readonly ('dischargeCoefficient' | 'exponent' | 'louvre')[];
   /** As it may be typed. */
   readonly example: string;
   /** The law it gives, from an item that has the key. */
@@ -116,6 +148,23 @@ export const openingLaws: readonly OpeningLawWay[] = [
     example: 'diameter: 6 in',
     make: (item) =>
       item.diameter === undefined ? undefined : orifice((Math.PI / 4) * item.diameter ** 2, item),
+  },
+  {
+    key: 'netFreeArea',
+    beside: ['dischargeCoefficient'],
+    example: 'netFreeArea: 100 in2',
+    make: (item) => (item.netFreeArea === undefined ? undefined : orifice(item.netFreeArea, item)),
+  },
+  {
+    key: 'grossArea',
+    beside: ['dischargeCoefficient', 'louvre'],
+    example: 'grossArea: 300 in2, louvre: metal',
+    make(item) {
+      if (item.grossArea === undefined) return undefined;
+      const value = louvreFreeShare[item.louvre ?? 'wood'];
+      const made = orifice(item.grossArea * value, item);
+      return { ...made, assumed: [{ what: 'free share of its louvre', value }, ...made.assumed] };
+    },
   },
   {
     key: 'flow',

@@ -1,12 +1,10 @@
-import type { IssueParameters } from '@evendraft/text';
 import {
   dimensions,
-  formatQuantity,
   quantityProblems,
   type Dimension,
   type QuantityProblemCode,
 } from '@evendraft/units';
-import { choices, quoted, textOf, writeInstead, type IssueWords } from './words.js';
+import { choices, metres, quoted, textOf, writeInstead, type IssueWords } from './words.js';
 
 /** Codes of what can be wrong with one value or key. */
 export type ValueIssueCode =
@@ -127,7 +125,7 @@ const own: Readonly<Record<Exclude<ValueIssueCode, QuantityProblemCode>, IssueWo
   },
   'height.above-ceiling': {
     message: ({ zone, heightM, ceilingM }) =>
-      `${length(heightM)} is above the ceiling of ${quoted(zone)}, which is ${length(ceilingM)} high`,
+      `${metres(heightM)} is above the ceiling of ${quoted(zone)}, which is ${metres(ceilingM)} high`,
     hint: () => 'A height is counted from the floor of its own zone.',
     remedy: 'Write the height above the floor of the zone in which the item stands.',
   },
@@ -150,12 +148,3 @@ export const valueIssues: Readonly<Record<ValueIssueCode, IssueWords>> = {
     ]),
   ) as Record<QuantityProblemCode, IssueWords>),
 };
-
-/** A length in both unit systems: `2.6 m (8.5 ft)`. */
-function length(parameter: IssueParameters[string] | undefined): string {
-  const metres = Number(parameter);
-  const [si, us] = (['si', 'us'] as const).map((system) =>
-    formatQuantity(metres, 'length', { system, decimals: system === 'si' ? 2 : 1 }),
-  );
-  return `${si} (${us})`;
-}

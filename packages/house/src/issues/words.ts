@@ -1,4 +1,5 @@
 import type { IssueCatalogueEntry, IssueParameters } from '@evendraft/text';
+import { formatQuantity } from '@evendraft/units';
 
 /** What the catalogue says of one code. */
 export type IssueWords = Omit<IssueCatalogueEntry, 'code' | 'severity'> & {
@@ -67,4 +68,16 @@ export function writeInstead(parameters: IssueParameters): string {
   // A long list is the whole list of words, a short one only examples.
   const isWhole = accepted.length > 4;
   return `${isWhole ? 'Write one of' : 'Write for instance'} ${choices(accepted)}.`;
+}
+
+/**
+ * A length in both unit systems: `2.60 m (8.5 ft)`.
+ *
+ * @param parameter - the length [m]
+ * @returns the words
+ */
+export function metres(parameter: IssueParameters[string] | undefined): string {
+  const print = (system: 'si' | 'us'): string =>
+    formatQuantity(Number(parameter), 'length', { system, decimals: system === 'si' ? 2 : 1 });
+  return `${print('si')} (${print('us')})`;
 }

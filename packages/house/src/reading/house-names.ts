@@ -11,8 +11,9 @@ export type FileItems = Readonly<Record<SectionKey, readonly RawItem[]>>;
 export interface HouseNames {
   readonly zones: readonly string[];
   readonly surroundings: readonly string[];
-  /** Devices and ventilators, which can drive others. */
+  /** Devices, ventilators, air handlers and appliances, which can drive others. */
   readonly drivers: readonly string[];
+  /** Openings, combustion air, forced-air systems and appliances with flues, whose stand during a test counts. */
   readonly openings: readonly string[];
   readonly makeUp: readonly string[];
   readonly devices: readonly string[];
@@ -44,7 +45,9 @@ const things: readonly SectionKey[] = [
   'supply',
   'makeUp',
   'ventilators',
+  'forcedAir',
   'openings',
+  'combustionAir',
   'doors',
   'appliances',
 ];
@@ -80,12 +83,21 @@ export function readNames(reading: Reading, items: FileItems): HouseNames {
   return {
     zones: items.zones.length === 0 ? [onlyZone] : names('zones'),
     surroundings: names('surroundings'),
-    drivers: [...devices, ...names('ventilators')],
-    openings: names('openings'),
+    drivers: [...devices, ...names('ventilators'), ...names('forcedAir'), ...names('appliances')],
+    openings: [
+      ...names('openings'),
+      ...names('combustionAir'),
+      ...names('forcedAir'),
+      ...items.appliances.filter(({ raw }) => hasFlue(raw)).map(({ name }) => name),
+    ],
     makeUp: names('makeUp'),
     devices,
     appliances: names('appliances'),
   };
+}
+
+function hasFlue(raw: unknown): boolean {
+  return typeof raw === 'object' && raw !== null && 'flue' in raw;
 }
 
 /**

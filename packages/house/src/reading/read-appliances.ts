@@ -1,7 +1,11 @@
 import { applianceFile } from '../file/appliance-file.js';
-import type { Appliance } from '../house.js';
+import type { FlueInFile } from '../file/flue-file.js';
+import type { Flue } from '../flue.js';
+import type { Appliance, TestPreparation } from '../house.js';
 import { kindNames } from '../kind-names.js';
 import { reportUnknown } from './house-names.js';
+import { joinFlues } from './join-flues.js';
+import { readFlue, type FlueRead } from './read-flue.js';
 import { readKind } from './read-kind.js';
 import { readZoneOf, type HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
@@ -19,24 +23,60 @@ import { ourChoice } from './sources.js';
 export function readAppliances(
   reading: Reading,
   items: readonly RawItem[],
-  house: HouseSoFar,
+  house: HouseSoFar & { readonly preparation: ReadonlyMap<string, TestPreparation> },
 ): readonly Appliance[] {
   const read = items.flatMap((item) => {
     const appliance = readAppliance(reading, item, house);
     return appliance === undefined ? [] : [appliance];
   });
-  return read.map((appliance) => ({
+  const appliances = read.map(({ appliance }) => ({
     ...appliance,
-    sharesVentWith: onSameVent(appliance.id, read),
+    sharesVentWith: onSameVent(
+      appliance.id,
+      read.map((each) => each.appliance),
+    ),
   }));
+  const flues = new Map<string, FlueRead>();
+  read.forEach(({ flueInFile, path }, index) => {
+    const appliance = appliances[index];
+    if (flueInFile === undefined || appliance === undefined) return;
+    const of = { inFile: flueInFile, appliance, path: [...path, 'flue'] };
+    const flue = readFlue(reading, house, of);
+    if (flue !== undefined) flues.set(appliance.id, flue);
+  });
+  const zones = house.zones.map(({ zone }) => zone);
+  const joined = joinFlues(reading, appliances, { flues, zones });
+  return appliances.map((appliance) => {
+    const flue = joined.get(appliance.id);
+    return flue === undefined ? appliance : { ...appliance, flue, ...limitsOf(appliance, flue) };
+  });
+}
+
+/** What limits that depend on a chimney ask of it, from the flue that describes it. */
+function limitsOf(appliance: Appliance, { chimney }: Flue): Pick<Appliance, 'chimney'> {
+  if (appliance.chimney !== undefined || chimney.length === 0) return {};
+  const heightM = chimney.reduce((sum, { riseM }) => sum + riseM, 0);
+  const outdoorsM = chimney.reduce(
+    (sum, { riseM, stands }) => sum + (stands === 'outdoors' ? riseM : 0),
+    0,
+  );
+  return { chimney: { heightM, exterior: outdoorsM > heightM / 2 } };
+}
+
+interface ReadAppliance {
+  readonly appliance: Omit<Appliance, 'flue'>;
+  readonly flueInFile: FlueInFile | undefined;
+  readonly path: RawItem['path'];
 }
 
 function readAppliance(
   reading: Reading,
   { name, path, raw }: RawItem,
   house: HouseSoFar,
-): Appliance | undefined {
+): ReadAppliance | undefined {
   const inFile = readValue(reading, applianceFile, { path, raw: raw ?? {} });
+  // The kind of an item that could not be read is asked for only where none stands there.
+  if (inFile === undefined && saysKind(raw)) return undefined;
   const kind = readKind(reading, kindNames.appliances, { name, path, given: inFile?.kind });
   if (inFile === undefined) return undefined;
   const origin = originOf(path);
@@ -51,8 +91,13 @@ function readAppliance(
     });
   }
   if (kind === undefined || zone === undefined) return undefined;
-  const { chimney, input } = inFile;
-  return {
+  const { chimney, input, flue } = inFile;
+  if (chimney !== undefined && flue !== undefined) {
+    const parameters = { key: 'chimney', way: 'flue' };
+    report(reading, [...path, 'chimney'], { code: 'key.without-effect', parameters });
+    return undefined;
+  }
+  const appliance = {
     id: name,
     origin,
     kind,
@@ -71,6 +116,11 @@ function readAppliance(
           },
         }),
   };
+  return { appliance, flueInFile: flue, path };
+}
+
+function saysKind(raw: unknown): boolean {
+  return typeof raw === 'object' && raw !== null && 'kind' in raw;
 }
 
 function readShared(

@@ -1,19 +1,13 @@
 import type { IssuePath } from '@evendraft/text';
-import { assumedDischargeCoefficient } from '../file/opening-law.js';
 import { doorFile, type DoorInFile } from '../file/door-file.js';
 import type { Door } from '../house.js';
 import { findZone } from './house-names.js';
 import { checkLaw } from './read-law.js';
 import type { HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
-import { givenOr, originOf, readValue, report, type Reading } from './reading.js';
-import { dischargeSource, ourChoice } from './sources.js';
-
-/** Free area of an open door, 0.9 by 2.0 m [m2]. */
-const openDoorAreaM2 = 1.8;
-
-/** Free area under a shut door where none is given: 12 in2 [m2]. */
-const assumedUndercutM2 = 12 * 0.0254 ** 2;
+import { readJumpDuct, readOpenDoor, readShutDoor, withoutLeaf } from './read-door-leaf.js';
+import { originOf, readValue, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
 
 /**
  * Reads the interior doors.
@@ -40,54 +34,68 @@ export function readDoors(
       report(reading, [...path, 'between'], { code: 'door.same-zone', parameters: { zone: one } });
       return [];
     }
-    const undercut = givenOr(reading, undercutArea(inFile), {
-      origin,
-      what: 'free area under the shut door',
-      value: { si: assumedUndercutM2, dimension: 'area' },
-      source: ourChoice('a gap of 3/8 in under a door of 32 in'),
-    });
-    reading.assumptions.push(
-      {
-        origin,
-        what: 'free area of the open door',
-        value: { si: openDoorAreaM2, dimension: 'area' },
-        source: ourChoice('0.9 by 2.0 m'),
-      },
-      {
-        origin,
-        what: 'discharge coefficient, shut and open',
-        value: { si: assumedDischargeCoefficient, dimension: 'ratio' },
-        source: dischargeSource,
-      },
-    );
-    const shut = checkLaw(reading, path, orifice(undercut + (inFile.grille ?? 0)));
-    const open = checkLaw(reading, path, orifice(openDoorAreaM2));
-    const positions = readPositions(reading, inFile, origin);
+    const kind = inFile.kind ?? 'door';
+    const opening = readOpenDoor(reading, { inFile, origin });
+    const open = checkLaw(reading, path, opening);
+    const positions = readPositions(reading, { inFile, kind, path });
     const baselinePosition = readBaseline(reading, { inFile, positions, path });
-    if (shut === undefined || open === undefined) return [];
+    // What cannot be shut passes the same in both positions.
+    const leaf =
+      kind === 'door'
+        ? readShutDoor(reading, { inFile, path, opening })
+        : { shut: withoutLeaf(reading, { inFile, kind, path, open }), parts: [] };
+    if (leaf.shut === undefined || open === undefined) return [];
+    const { shut } = leaf;
+    const parts = [
+      ...leaf.parts,
+      ...readJumpDuct(reading, { inFile, path, heightM: lowerCeiling(house, [one, other]) }),
+    ];
     const between: readonly [string, string] = [one, other];
-    return [{ id: name, origin, between, shut, open, positions, baselinePosition }];
+    return [
+      {
+        id: name,
+        origin,
+        between,
+        shut,
+        open,
+        ...(parts.length === 0 ? {} : { parts }),
+        positions,
+        baselinePosition,
+      },
+    ];
   });
 }
 
-function undercutArea({ undercut }: DoorInFile): number | undefined {
-  return typeof undercut === 'object' ? undercut.gap * undercut.width : undercut;
-}
-
-function orifice(areaM2: number) {
-  const dischargeCoefficient = assumedDischargeCoefficient;
-  return { kind: 'orifice', areaM2, dischargeCoefficient } as const;
+/** Height of the lower ceiling of two zones above their floors [m]. */
+function lowerCeiling({ zones }: HouseSoFar, between: readonly string[]): number {
+  const heights = zones
+    .filter(({ zone }) => between.includes(zone.id))
+    .map(({ zone }) => zone.heightM);
+  return Math.min(...heights);
 }
 
 function readPositions(
   reading: Reading,
-  { positions }: DoorInFile,
-  origin: string,
+  door: {
+    readonly inFile: DoorInFile;
+    readonly kind: NonNullable<DoorInFile['kind']>;
+    readonly path: IssuePath;
+  },
 ): Door['positions'] {
+  const { inFile, kind, path } = door;
+  const { positions } = inFile;
+  if (kind !== 'door') {
+    const given = positions === undefined ? [] : [positions].flat();
+    if (given.includes('shut') || inFile.baseline === 'shut') {
+      const key = given.includes('shut') ? 'positions' : 'baseline';
+      report(reading, [...path, key], { code: 'door.cannot-be-shut', parameters: { kind } });
+    }
+    return ['open'];
+  }
   if (typeof positions === 'string') return [positions];
   if (positions !== undefined && positions.length > 0) return [...new Set(positions)];
   reading.assumptions.push({
-    origin,
+    origin: originOf(path),
     what: 'positions studied',
     value: 'open and shut',
     source: ourChoice('either may be the worse one'),
@@ -105,6 +113,7 @@ function readBaseline(
 ): Door['baselinePosition'] {
   const { inFile, positions, path } = door;
   if (inFile.baseline !== undefined) return inFile.baseline;
+  if (inFile.kind === 'archway' || inFile.kind === 'stair opening') return 'open';
   const assumed = positions.includes('open') ? 'open' : 'shut';
   reading.assumptions.push({
     origin: originOf(path),

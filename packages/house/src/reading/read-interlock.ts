@@ -31,7 +31,7 @@ export function readInterlock(
     return undefined;
   }
   if (!names.drivers.includes(driver)) {
-    const what = 'device or ventilator';
+    const what = 'device, ventilator, air handler or appliance';
     reportUnknown(reading, { name: driver, path: at, what, known: names.drivers });
     return undefined;
   }

@@ -8,7 +8,7 @@ import {
 } from '../file/opening-law.js';
 import type { AssumedDimension, Source } from '../house.js';
 import { originOf, report, type Reading } from './reading.js';
-import { dischargeSource, exponentSource, opensAtSource } from './sources.js';
+import { dischargeSource, exponentSource, louvreSource, opensAtSource } from './sources.js';
 
 /**
  * The law of an opening, from the one way in which it is written.
@@ -34,7 +34,7 @@ export function readOpeningLaw(
     report(reading, [...path, second.key], { code: 'opening.several-laws', parameters });
     return undefined;
   }
-  for (const key of ['dischargeCoefficient', 'exponent'] as const) {
+  for (const key of ['dischargeCoefficient', 'exponent', 'louvre'] as const) {
     if (inFile[key] !== undefined && !way.beside.includes(key)) {
       const parameters = { key, way: way.key };
       report(reading, [...path, key], { code: 'key.without-effect', parameters });
@@ -87,6 +87,7 @@ const assumedIn: Readonly<
 > = {
   'discharge coefficient': { dimension: 'ratio', source: dischargeSource },
   'flow exponent': { dimension: 'ratio', source: exponentSource },
+  'free share of its louvre': { dimension: 'ratio', source: louvreSource },
   'opening pressure': { dimension: 'pressure', source: opensAtSource },
 };
 

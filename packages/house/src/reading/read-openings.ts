@@ -2,7 +2,7 @@ import { openingFile, type OpeningInFile } from '../file/opening-file.js';
 import { insideZoneKinds, type Opening, type TestPreparation } from '../house.js';
 import type { IssuePath } from '@evendraft/text';
 import type { RawItem } from './read-section.js';
-import { readInlet } from './read-inlet.js';
+import { readInlet, type ReadInlet } from './read-inlet.js';
 import { readPlace, type HouseSoFar, type ReadPlace } from './read-place.js';
 import { readStand } from './read-stand.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
@@ -40,8 +40,39 @@ export function readOpenings(
     }
     const inlet = readInlet(reading, { inFile, path, duringTest, motorized: false });
     if (place === undefined || inlet === undefined) return [];
-    return [{ id: name, origin: originOf(path), ...place, ...inlet, ...positions, duringTest }];
+    const { endHeight: endHeightM } = inFile;
+    const rise = readRise(reading, { endHeightM, heightM: place.heightM, path, inlet });
+    return [
+      { id: name, origin: originOf(path), ...place, ...inlet, ...rise, ...positions, duringTest },
+    ];
   });
+}
+
+/**
+ * The rise of an opening whose other end is given by its height: that of a shaft or a vertical duct.
+ *
+ * @param reading - where issues are collected
+ * @param opening - height of the other end as given and of the opening itself [m], where it stands, its laws
+ * @returns the rise on the way in, where there is one
+ */
+export function readRise(
+  reading: Reading,
+  opening: {
+    readonly endHeightM: number | undefined;
+    readonly heightM: number;
+    readonly path: IssuePath;
+    readonly inlet: ReadInlet;
+  },
+): Pick<Opening, 'riseM'> {
+  const { endHeightM, heightM, path, inlet } = opening;
+  if (endHeightM === undefined) return {};
+  const { riseM = 0, parts = [] } = inlet;
+  if (riseM !== 0 || parts.some((part) => part.riseM !== 0)) {
+    const parameters = { key: 'endHeight', way: 'rise of its duct' };
+    report(reading, [...path, 'endHeight'], { code: 'key.without-effect', parameters });
+    return {};
+  }
+  return endHeightM === heightM ? {} : { riseM: heightM - endHeightM };
 }
 
 /** Positions of a window; none of what is always open. */
@@ -70,8 +101,17 @@ function readPositions(
   return { positions, baselinePosition: assumed };
 }
 
-/** Whether an opening was part of what an airtightness test measured. */
-function leadsOutside({ zones }: HouseSoFar, { zone, to }: ReadPlace): boolean {
+/**
+ * Whether an opening was part of what an airtightness test measured.
+ *
+ * @param house - its zones
+ * @param place - where the opening stands and ends
+ * @returns whether it leads out of the tested envelope
+ */
+export function leadsOutside(
+  { zones }: HouseSoFar,
+  { zone, to }: Pick<ReadPlace, 'zone' | 'to'>,
+): boolean {
   const isInside = (id: string): boolean =>
     zones.some((each) => each.zone.id === id && insideZoneKinds.includes(each.zone.kind));
   return isInside(zone) !== (to.kind === 'zone' && isInside(to.zone));

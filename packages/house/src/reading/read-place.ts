@@ -81,16 +81,9 @@ export function readPlace(
   const zone = readZoneOf(reading, house, { given: inFile.zone, path });
   const to = readOutlet(reading, house.names, item);
   if (zone === undefined || to === undefined) return undefined;
-  if (to.kind === 'zone' && to.zone === zone) {
-    const parameters = { what: 'opening', zone };
-    report(reading, [...path, 'to'], { code: 'reference.own-zone', parameters });
-    return undefined;
-  }
+  if (leadsToItself(reading, { zone, to, path })) return undefined;
   const room: Zone | undefined = house.zones.find((each) => each.zone.id === zone)?.zone;
-  if (inFile.height !== undefined && room !== undefined && inFile.height > room.heightM + 1e-9) {
-    const parameters = { zone, heightM: inFile.height, ceilingM: room.heightM };
-    report(reading, [...path, 'height'], { code: 'height.above-ceiling', parameters });
-  }
+  checkBelowCeiling(reading, room, { heightM: inFile.height, path });
   const heightM = givenOr(reading, inFile.height, {
     origin,
     what: 'height above the floor',
@@ -100,7 +93,56 @@ export function readPlace(
   return { zone, to, heightM };
 }
 
-function readOutlet(
+/**
+ * Reports an opening that ends where it begins.
+ *
+ * @param reading - where issues are collected
+ * @param opening - its zone, where it ends, and where it stands
+ * @returns whether it does
+ */
+export function leadsToItself(
+  reading: Reading,
+  opening: { readonly zone: string; readonly to: Outlet; readonly path: IssuePath },
+): boolean {
+  const { zone, to, path } = opening;
+  if (to.kind !== 'zone' || to.zone !== zone) return false;
+  const parameters = { what: 'opening', zone };
+  report(reading, [...path, 'to'], { code: 'reference.own-zone', parameters });
+  return true;
+}
+
+/**
+ * Reports a height above the ceiling of its zone.
+ *
+ * @param reading - where issues are collected
+ * @param room - the zone, if it could be read
+ * @param item - height above the floor as given [m], and where the item stands
+ */
+export function checkBelowCeiling(
+  reading: Reading,
+  room: Zone | undefined,
+  item: {
+    readonly heightM: number | undefined;
+    readonly path: IssuePath;
+    /** Key that holds the height; `height` when absent. */
+    readonly key?: string;
+  },
+): void {
+  const { heightM, path, key = 'height' } = item;
+  if (heightM === undefined || room === undefined || heightM <= room.heightM + 1e-9) return;
+  const parameters = { zone: room.id, heightM, ceilingM: room.heightM };
+  report(reading, [...path, key], { code: 'height.above-ceiling', parameters });
+}
+
+/**
+ * Where an item ends: as given, else outdoors in calm air.
+ *
+ * @param reading - where issues and assumptions are collected
+ * @param names - every name of the house
+ * @param item - what the file says, and where it stands
+ * @returns the outlet; `undefined` where there is no such place, which is then reported
+ */
+export function readOutlet(
   reading: Reading,
   names: HouseNames,
   { inFile, path }: { readonly inFile: PlaceInFile; readonly path: IssuePath },

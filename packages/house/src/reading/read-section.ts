@@ -26,6 +26,11 @@ export const sections = {
     example: 'attic vents: { zone: attic, to: roof, area: 300 in2 }',
     most: 200,
   },
+  combustionAir: {
+    key: 'combustionAir',
+    example: 'closet air: { zone: closet, to: attic, high: 100 in2, low: 100 in2 }',
+    most: 50,
+  },
   doors: { key: 'doors', example: 'bedroom door: { between: [main, bedroom] }', most: 64 },
   exhaust: { key: 'exhaust', example: 'dryer: 150 cfm', most: 100 },
   supply: { key: 'supply', example: 'supply fan: 100 cfm', most: 100 },
@@ -35,6 +40,11 @@ export const sections = {
     most: 100,
   },
   ventilators: { key: 'ventilators', example: 'hrv: 110 cfm', most: 100 },
+  forcedAir: {
+    key: 'forcedAir',
+    example: 'air handler: { flow: 1000 cfm, supplies: main, returns: main }',
+    most: 20,
+  },
   appliances: {
     key: 'appliances',
     example: 'water heater: { vent: natural draft, fuel: gas }',

@@ -1,8 +1,9 @@
 import { ventilatorFile } from '../file/ventilator-file.js';
-import type { Ventilator } from '../house.js';
+import type { Ventilator, VentilatorMode } from '../house.js';
 import { readZoneOf, type HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
+import { ourChoice } from './sources.js';
 
 /**
  * Reads the balanced ventilators.
@@ -44,17 +45,55 @@ export function readVentilators(
     const exhaustZone = bothFromZone ? supplyZone : zoneFor('exhaustZone');
     const flows = readFlows(reading, inFile, path);
     if (supplyZone === undefined || exhaustZone === undefined || flows === undefined) return [];
+    const origin = originOf(path);
+    const otherModes = readOtherModes(reading, { inFile, origin, flows });
     return [
       {
         id: name,
-        origin: originOf(path),
+        origin,
         supplyZone,
         exhaustZone,
         ...flows,
         continuous: inFile.continuous ?? false,
+        ...(otherModes.length === 0 ? {} : { otherModes }),
       },
     ];
   });
+}
+
+type VentilatorFlows = Pick<Ventilator, 'supplyFlowM3PerS' | 'exhaustFlowM3PerS'>;
+
+function readOtherModes(
+  reading: Reading,
+  ventilator: {
+    readonly inFile: {
+      readonly defrost?: 'exhaust only' | 'supply only' | undefined;
+      readonly dirtyFilter?: number | undefined;
+    };
+    readonly origin: string;
+    readonly flows: VentilatorFlows;
+  },
+): readonly VentilatorMode[] {
+  const { inFile, origin, flows } = ventilator;
+  const { defrost, dirtyFilter } = inFile;
+  const modes: VentilatorMode[] = [];
+  const assume = (what: string, value: string, reason: string): void => {
+    reading.assumptions.push({ origin, what, value, source: ourChoice(reason) });
+  };
+  if (defrost === undefined) {
+    assume('frost protection', 'none that stops one of its flows', 'none is named');
+  } else {
+    const stopped = defrost === 'exhaust only' ? 'supplyFlowM3PerS' : 'exhaustFlowM3PerS';
+    modes.push({ name: 'defrost', ...flows, [stopped]: 0 });
+    assume('weathers in which it defrosts', 'all that are studied', 'the flow at its worst');
+  }
+  if (dirtyFilter === undefined) {
+    assume('filters', 'clean, both flows as given', 'no loss by a dirty filter is named');
+  } else {
+    const supplyFlowM3PerS = flows.supplyFlowM3PerS * (1 - dirtyFilter);
+    modes.push({ name: 'dirty filter', ...flows, supplyFlowM3PerS });
+  }
+  return modes;
 }
 
 function readFlows(
@@ -65,7 +104,7 @@ function readFlows(
     readonly exhaust?: number | undefined;
   },
   path: RawItem['path'],
-): Pick<Ventilator, 'supplyFlowM3PerS' | 'exhaustFlowM3PerS'> | undefined {
+): VentilatorFlows | undefined {
   const { flow, supply, exhaust } = typed;
   if (flow !== undefined && (supply !== undefined || exhaust !== undefined)) {
     const keys = [

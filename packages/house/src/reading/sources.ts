@@ -61,3 +61,11 @@ export const opensAtSource: Source = {
     'IRC 2018 and later, M1503.6.2: passive gravity dampers give their flow at 0.01 in. w.c. at most; no measured opening pressure is known',
   status: 'memory',
 };
+
+/** Share of a louvre's face that passes air where its maker does not say. */
+export const louvreSource: Source = {
+  document: 'NFPA 54, net free area of louvres: wood 25 %, metal 75 %',
+  edition: '2012',
+  section: '9.3.7',
+  status: 'found',
+};

@@ -7,6 +7,7 @@ const situation = {
   state: z.strictObject({
     running: z.record(text, text),
     doors: z.record(text, z.enum(['open', 'shut'])),
+    firing: z.exactOptional(z.record(text, text)),
   }),
   label: text,
   weather: text,
@@ -32,6 +33,15 @@ const balanceSchema = z.strictObject({
       damper: z.enum(['open', 'closed']),
       flowM3PerS: volumeFlowM3PerS,
       faceVelocityMPerS: z.exactOptional(z.number().meta({ unit: 'm/s' })),
+    }),
+  ),
+  columns: z.exactOptional(
+    z.strictObject({
+      stableBalances: count,
+      complete: z.boolean(),
+      states: z.array(
+        z.strictObject({ item: text, link: text, state: z.enum(['upward', 'downward', 'still']) }),
+      ),
     }),
   ),
   warnings: z.exactOptional(

@@ -1,0 +1,134 @@
+import { solveNetwork } from '@evendraft/network';
+import { describe, expect, it } from 'vitest';
+import { compileHouse, houseScenario, houseWeather } from './compile-house.js';
+import type { CompiledHouse } from './compiled-house.js';
+import type { House } from './house.js';
+import { operatingStates } from './operating-states.js';
+import { parseHouse } from './parse-house.js';
+import { stateLabel } from './state-label.js';
+
+function house(handler: object, more: object = {}): House {
+  const result = parseHouse({
+    evendraft: 1,
+    name: 'Willow Yard 6',
+    floorArea: '150 m2',
+    airtightness: { result: '300 L/s at 50 Pa', direction: 'depressurized' },
+    weather: [{ name: 'still', outdoorTemperature: '20 C', wind: 'calm' }],
+    zones: {
+      main: { kind: 'living', area: '110 m2', leakage: { walls: '90 %' } },
+      bedroom: { area: '40 m2', leakage: { walls: '10 %' } },
+    },
+    doors: { door: { between: ['main', 'bedroom'], undercut: '100 cm2' } },
+    forcedAir: { handler: { flow: '400 L/s', supplies: 'main', returns: 'main', ...handler } },
+    ...more,
+  });
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.house;
+}
+
+function compiled(of: House): CompiledHouse {
+  const result = compileHouse(of);
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.compiled;
+}
+
+function solved(of: CompiledHouse, running: Record<string, string>) {
+  const { scenario } = houseScenario(of, {
+    state: { running, doors: { door: 'shut' } },
+    weather: houseWeather(of.house, of.house.weathers[0]!),
+    airtightnessCase: 0,
+  });
+  const balance = solveNetwork(of.network, scenario);
+  if (balance.status !== 'solved') throw new Error(balance.hint);
+  const flow = (part: string): number => {
+    const index = of.links.findIndex(({ role }) => role.kind === 'part' && role.part === part);
+    return balance.links.volumeFlowM3PerS[index]!;
+  };
+  return { pressures: Array.from(balance.pressuresPa), flow };
+}
+
+const running = { handler: 'on' };
+
+describe('an air handler', () => {
+  it('is switched like a device', () => {
+    const read = house({});
+    const labels = operatingStates(read).map((state) => stateLabel(read, state));
+    expect(labels.slice(0, 2)).toEqual(['everything off; door open', 'handler; door open']);
+    expect(operatingStates(house({ continuous: true }))).toHaveLength(2);
+  });
+
+  it('leaves a house of tight ducts as it was', () => {
+    const { pressures, flow } = solved(compiled(house({})), running);
+    expect(Math.abs(pressures[0]!)).toBeLessThan(1e-6);
+    expect(flow('supply main')).toBeCloseTo(0.4, 9);
+    expect(flow('return main')).toBeCloseTo(0.4, 9);
+  });
+
+  it('holds the given pressure in its ducts at the given shares', () => {
+    const tight = { supplies: { main: '75 %', bedroom: '25 %' } };
+    const { pressures, flow } = solved(compiled(house(tight)), running);
+    const [main, bedroom, back, supply] = pressures as [number, number, number, number];
+    // The reference air of the laws has its density to five digits.
+    expect(main - back).toBeCloseTo(25, 3);
+    // More pressure in the bedroom leaves it with a little less than its share.
+    expect(bedroom).toBeGreaterThan(3);
+    expect(flow('supply bedroom')).toBeLessThan(0.1);
+    expect(flow('supply bedroom') / 0.1).toBeCloseTo(Math.sqrt((supply - bedroom) / 25), 4);
+  });
+
+  it('presses a room with a supply and no return, and sucks the rest of the house', () => {
+    const { pressures } = solved(
+      compiled(house({ supplies: { main: '75 %', bedroom: '25 %' } })),
+      running,
+    );
+    expect(pressures[1]).toBeGreaterThan(0);
+    expect(pressures[0]).toBeLessThan(0);
+  });
+
+  it('sucks the house by what its supply ducts lose to outdoors', () => {
+    const { pressures, flow } = solved(
+      compiled(house({ supplyLeakage: { share: '10 %', to: 'outdoors' }, duringTest: 'sealed' })),
+      running,
+    );
+    const lost = flow('supply leak 1');
+    // Ten percent of 400 L/s at 25 Pa; it loses a little less from a house under suction.
+    expect(lost).toBeLessThan(0.04);
+    expect(lost).toBeGreaterThan(0.036);
+    // All of it comes back in through the leaks: Q = 0.3 (dP/50)^0.65, nine tenths of it through the main zone's.
+    const suction = -pressures[0]!;
+    expect(0.9 * 0.3 * (suction / 50) ** 0.65).toBeLessThan(lost);
+    expect(0.3 * (suction / 50) ** 0.65).toBeGreaterThan(lost * 0.97);
+  });
+
+  it('presses the house by what its return ducts draw from outdoors', () => {
+    const { pressures } = solved(
+      compiled(house({ returnLeakage: { flow: '40 L/s at 25 Pa', to: 'outdoors' } })),
+      running,
+    );
+    expect(pressures[0]).toBeGreaterThan(1);
+  });
+
+  it('that stands leaves its holes open: duct leaks are openings of the house', () => {
+    const leaky = house(
+      { supplyLeakage: { share: '10 %', to: 'outdoors' }, duringTest: 'sealed' },
+      { exhaust: { fan: { kind: 'bath fan', flow: '100 L/s', constantFlow: { upTo: '500 Pa' } } } },
+    );
+    const tight = house(
+      { duringTest: 'sealed' },
+      { exhaust: { fan: { kind: 'bath fan', flow: '100 L/s', constantFlow: { upTo: '500 Pa' } } } },
+    );
+    const withLeak = solved(compiled(leaky), { fan: 'on' });
+    const without = solved(compiled(tight), { fan: 'on' });
+    expect(withLeak.flow('supply leak 1')).toBeLessThan(-0.01);
+    expect(withLeak.pressures[0]).toBeGreaterThan(without.pressures[0]! + 1);
+  });
+
+  it('whose registers were open during the test takes its leaks off the tested leakage', () => {
+    const leak = { supplyLeakage: { flow: '30 L/s at 50 Pa', to: 'outdoors' } };
+    const modelled = (of: House) => compiled(of).leakage[0]!.modelledFlowM3PerS;
+    // The registers and the standing handler take a few percent of the 50 Pa.
+    expect(modelled(house(leak))).toBeGreaterThan(0.0295);
+    expect(modelled(house(leak))).toBeLessThan(0.03);
+    expect(modelled(house({ ...leak, duringTest: 'sealed' }))).toBe(0);
+  });
+});

@@ -1,0 +1,75 @@
+import { compileHouse, houseWeather, parseHouse, type CompiledHouse } from '@evendraft/house';
+import { describe, expect, it } from 'vitest';
+import { balanceStudy } from './balance-study.js';
+import { resolveColumns } from './resolve-columns.js';
+
+/** A closet that a shaft of 8 m connects to outdoors, and a door and leaks to the rest of the house. */
+function compiled(outdoors: string, shaft: object = { endHeight: '8 m' }): CompiledHouse {
+  const read = parseHouse({
+    evendraft: 1,
+    name: 'Aspen Steps 2',
+    floorArea: '100 m2',
+    airtightness: '150 L/s at 50 Pa',
+    zones: {
+      main: { kind: 'living', area: '98 m2', leakage: { walls: '99 %' } },
+      closet: { area: '2 m2', leakage: { walls: '1 %' } },
+    },
+    doors: { door: { between: ['main', 'closet'] } },
+    openings: {
+      shaft: { zone: 'closet', to: 'roof', netFreeArea: '200 cm2', duringTest: 'sealed', ...shaft },
+    },
+    exhaust: {
+      hood: { kind: 'hood', flow: '150 L/s', constantFlow: { upTo: '500 Pa' } },
+      fan: { kind: 'bath fan', flow: '20 L/s', constantFlow: { upTo: '500 Pa' } },
+    },
+    appliances: { 'water heater': { vent: 'natural draft', zone: 'closet' } },
+    weather: [{ name: 'weather', outdoorTemperature: outdoors, wind: 'calm' }],
+  });
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  const result = compileHouse(read.house);
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.compiled;
+}
+
+function resolved(of: CompiledHouse, running: Readonly<Record<string, string>> = {}) {
+  const weather = houseWeather(of.house, of.house.weathers[0]!);
+  return resolveColumns(of, {
+    state: { running, doors: { door: 'shut' } },
+    weather,
+    airtightnessCase: 0,
+  });
+}
+
+describe('resolveColumns', () => {
+  it('finds a shaft in winter standing warm upward or cold downward, and shows the deeper one', () => {
+    const { result, columns } = resolved(compiled('-10 C'), { fan: 'on' });
+    expect(columns).toMatchObject({ stableBalances: 2, complete: true });
+    expect(columns?.states).toMatchObject([{ item: 'shaft', state: 'upward' }]);
+    // The fan alone sucks some 2 Pa, 50 (20/150)^(1/0.65); the warm column pulls besides.
+    expect(result.status === 'solved' && result.pressuresPa[1]!).toBeLessThan(-2.3);
+  });
+
+  it('finds only the cold column where a fan pulls harder than the shaft draws', () => {
+    const { columns } = resolved(compiled('-10 C'), { hood: 'on' });
+    expect(columns).toMatchObject({ stableBalances: 1 });
+    expect(columns?.states).toMatchObject([{ state: 'downward' }]);
+  });
+
+  it('finds a shaft at rest between cool air below and hot air above', () => {
+    const { columns } = resolved(compiled('35 C'));
+    expect(columns).toMatchObject({ stableBalances: 1, complete: true });
+  });
+
+  it('says nothing of columns where no opening changes height', () => {
+    expect(resolved(compiled('-10 C', {})).columns).toBeUndefined();
+  });
+
+  it('is what a balance shows', () => {
+    const house = compiled('-10 C');
+    const balance = balanceStudy(house, {
+      state: { running: { fan: 'on' }, doors: { door: 'shut' } },
+      weather: houseWeather(house.house, house.house.weathers[0]!),
+    });
+    expect(balance.status === 'solved' && balance.columns?.stableBalances).toBe(2);
+  });
+});
