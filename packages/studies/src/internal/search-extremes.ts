@@ -8,6 +8,7 @@ import type { BalanceQuestion } from '../balance-study.js';
 import type { ShownRange } from './carries-at-least.js';
 import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
 import { plainestState } from './plainest-state.js';
+import { searchColumns } from './search-columns.js';
 import { orderNothing, orderSettings, type OrderedSwitch } from './setting-order.js';
 import { solveStates } from './solve-states.js';
 import { combinationsOf, doorSwitchesOf, stateOf } from './switches.js';
@@ -51,7 +52,8 @@ const mostAttempts = 5;
  * Weather, doors and airtightness are gone through; so is every switch whose settings are not ordered. For the
  * others only the settings that carry most outward are solved, and for the highest pressures those that carry
  * least. Between the two lies every pressure of the house, which must stay where the laws were compared; where
- * it does not, they are compared further, and at last nothing is ordered.
+ * it does not, they are compared further, and at last nothing is ordered. Where air may go either way in a shaft
+ * or flue, the ordering only bounds, and what the bounds leave open is searched.
  *
  * @param input - house, weathers, how to rest
  * @returns the extremes and the coverage
@@ -83,6 +85,12 @@ async function searchOnce(
   let solves = 0;
   let met: ShownRange = { fromPa: 0, toPa: 0 };
   let premiseHolds = true;
+  const meet = (pressuresPa: Float64Array, shown: ShownRange): void => {
+    const fromPa = Math.min(...pressuresPa);
+    const toPa = Math.max(...pressuresPa);
+    premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
+    met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
+  };
 
   for (const airtightnessCase of house.airtightness.cases.keys()) {
     for (const weather of weathers) {
@@ -93,22 +101,41 @@ async function searchOnce(
       for (const doors of combinationsOf(doorSwitchesOf(house))) {
         const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
         solves += 1;
-        for (const { states, lowering, raising } of blocksOf(order, doors)) {
-          const rows = solveStates(at, states);
-          solves += states.length;
-          states.forEach((state, row) => {
+        const offer = (block: Block, rows: readonly (Float64Array | undefined)[]): void => {
+          solves += rows.length;
+          block.states.forEach((state, row) => {
             const question = { state, weather, airtightnessCase };
             const pressuresPa = rows[row];
             if (pressuresPa === undefined || baselinePa === undefined) {
               unsolved.push(question);
               return;
             }
-            const fromPa = Math.min(...pressuresPa);
-            const toPa = Math.max(...pressuresPa);
-            premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
-            met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
-            kept.add({ question, order, pressuresPa, baselinePa }, { lowering, raising });
+            meet(pressuresPa, shown);
+            kept.add({ question, order, pressuresPa, baselinePa }, block);
           });
+        };
+        if (needed !== undefined && compiled.twoStateLinks.length > 0 && baselinePa !== undefined) {
+          const search = searchColumns({
+            at,
+            order,
+            doors,
+            baselinePa,
+            kept,
+            met: (pressuresPa) => {
+              meet(pressuresPa, shown);
+            },
+            solve(state) {
+              const block = { states: [state], lowering: true, raising: true };
+              offer(block, solveStates(at, block.states));
+            },
+          });
+          solves += search.bounds;
+          premiseHolds &&= search.complete;
+          await rest?.(solves);
+          continue;
+        }
+        for (const block of blocksOf(order, doors)) {
+          offer(block, solveStates(at, block.states));
           await rest?.(solves);
         }
       }

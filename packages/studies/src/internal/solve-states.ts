@@ -5,6 +5,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import { batchStatuses, solveBatch } from '@evendraft/network';
+import { resolveColumns } from '../resolve-columns.js';
 import { stackScenarios } from './stack-scenarios.js';
 
 /** Where states are solved: one house, weather and airtightness. */
@@ -15,7 +16,8 @@ export interface SolvePlace {
 }
 
 /**
- * Pressures of many states in one batch [Pa].
+ * Pressures of many states [Pa]: in one batch, but where a shaft or flue may hold either of two airs each state
+ * is solved with every state of its columns, and the least favourable stable balance counts.
  *
  * @param place - house, weather and airtightness
  * @param states - the states, at least one
@@ -25,12 +27,18 @@ export function solveStates(
   { compiled, weather, airtightnessCase }: SolvePlace,
   states: readonly OperatingState[],
 ): readonly (Float64Array | undefined)[] {
+  const zones = compiled.house.zones.length;
+  if (compiled.twoStateLinks.length > 0) {
+    return states.map((state) => {
+      const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
+      return result.status === 'solved' ? result.pressuresPa.slice(0, zones) : undefined;
+    });
+  }
   const scenarios = states.map(
     (state) => houseScenario(compiled, { state, weather, airtightnessCase }).scenario,
   );
   const result = solveBatch(compiled.network, stackScenarios(scenarios));
   const nodes = compiled.network.description.zones.length;
-  const zones = compiled.house.zones.length;
   return states.map((_, row) =>
     batchStatuses[result.status[row]!] === 'solved'
       ? result.pressuresPa.slice(row * nodes, row * nodes + zones)

@@ -29,13 +29,14 @@ export function sidesOf(
   weather: HouseWeather,
 ): readonly Side[] | undefined {
   const ways = wayFinder(compiled);
+  const turning = new Set(compiled.twoStateLinks.map(({ index }) => index));
   const places = placesIn(compiled, weather);
   const direct = new Map<string, { way: readonly string[]; links: number[] }>();
   const chained = new Map<string, readonly string[]>();
   for (const index of moved) {
     const { from, to, fromHeightM, toHeightM, columnAir } = compiled.links[index]!.description;
     const way = ways(from, to);
-    if (way === undefined) return undefined;
+    if (way === undefined || turning.has(index)) return undefined;
     if (way.length > 2) chained.set(way.join('\n'), way);
     else {
       // Side by side they see the same pressure only at the same heights.
@@ -56,7 +57,9 @@ export function sidesOf(
   const series = [...chained.values()].map((way) =>
     way.slice(1).map((second, place) => {
       const links = linksBetween(compiled, way[place]!, second);
-      return links === undefined ? undefined : stage(links, way[place]!, second);
+      // What a column weighs that may turn is not one number.
+      if (links === undefined || links.some((link) => turning.has(link))) return undefined;
+      return stage(links, way[place]!, second);
     }),
   );
   const whole = series.filter((stages): stages is Stage[] => !stages.includes(undefined));

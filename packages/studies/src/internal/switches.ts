@@ -14,7 +14,7 @@ export interface DoorSwitch {
 }
 
 /**
- * Devices and ventilators that people set, in the order in which operating states are counted.
+ * Devices, ventilators and air handlers that people set, in the order in which operating states are counted.
  *
  * Their settings are read off the states of a house with that one thing, so that both always agree.
  *
@@ -35,6 +35,7 @@ export function switchesOf(house: House): readonly Switch[] {
     ...house.ventilators.flatMap((ventilator) =>
       alone(ventilator.id, { ventilators: [ventilator] }),
     ),
+    ...(house.forcedAir ?? []).flatMap((system) => alone(system.id, { forcedAir: [system] })),
   ];
 }
 
@@ -58,7 +59,7 @@ export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
 }
 
 function nothingToSet(house: House): House {
-  return { ...house, devices: [], ventilators: [], doors: [], openings: [] };
+  return { ...house, devices: [], ventilators: [], forcedAir: [], doors: [], openings: [] };
 }
 
 /**
