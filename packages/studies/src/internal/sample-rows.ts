@@ -1,4 +1,4 @@
-import { houseScenario, type CompiledHouse } from '@evendraft/house';
+import type { CompiledHouse } from '@evendraft/house';
 import {
   batchStatuses,
   createBatchResult,
@@ -8,6 +8,7 @@ import {
   type SolverPool,
 } from '@evendraft/network';
 import type { BalanceQuestion } from '../balance-study.js';
+import { settledScenario } from './settled-scenario.js';
 import { stackScenarios } from './stack-scenarios.js';
 import type { Knob, Knobs } from './uncertain-knobs.js';
 
@@ -63,10 +64,7 @@ export interface SampleSetting {
 export function sampleRows(setting: SampleSetting): SampleRows {
   const { compiled, knobs, asked, outcome, uniform, mostSamples, pool, exponent } = setting;
   const { network, links } = compiled;
-  const once = asked.rows.map(
-    ({ state, weather, airtightnessCase = 0 }) =>
-      houseScenario(compiled, { state, weather, airtightnessCase }).scenario,
-  );
+  const once = asked.rows.map((row) => settledScenario(compiled, row));
   const scale = once.map((row) => row.linkScale ?? new Float64Array(links.length).fill(1));
   const wind = once.map((row) => row.boundaryPressuresPa ?? new Float64Array(0));
   const full = stackScenarios(

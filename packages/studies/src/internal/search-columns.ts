@@ -44,8 +44,17 @@ export function searchColumns(search: ColumnSearch): {
   readonly complete: boolean;
 } {
   const { order, doors, solve } = search;
-  // What is not ordered is decided first: no bound covers it.
-  const deciding = [...order].sort((a, b) => undecided(b) - undecided(a));
+  const rated = new Map(
+    search.at.compiled.house.devices.map(({ id, speeds }) => [
+      id,
+      Math.max(0, ...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS)),
+    ]),
+  );
+  const strength = ({ id }: OrderedSwitch): number => rated.get(id) ?? 0;
+  // What is not ordered is decided first, for no bound covers it; then the strongest, which tells most.
+  const deciding = [...order].sort(
+    (a, b) => undecided(b) - undecided(a) || strength(b) - strength(a),
+  );
   for (const side of ['lowering', 'raising'] as const) {
     solve(stateOf(Object.fromEntries(order.map((each) => [each.id, each[side].at(-1)!])), doors));
   }

@@ -1,7 +1,8 @@
-import { houseScenario, type CompiledHouse } from '@evendraft/house';
+import type { CompiledHouse } from '@evendraft/house';
 import { sizeOpening } from '@evendraft/network';
 import { questionOf } from '../question-of.js';
 import type { Remedy } from '../remedy.js';
+import { settledScenario } from './settled-scenario.js';
 import type { TargetMargin } from './target-margins.js';
 
 /** What stands in the way of a remedy, in the situation of its worst margin. */
@@ -34,8 +35,8 @@ export function whyImpossible(
   worst: TargetMargin,
 ): SizingObstacle {
   const { target, situation } = worst;
-  const { state, weather, airtightnessCase = 0 } = questionOf(compiled, situation);
-  const { scenario } = houseScenario(compiled, { state, weather, airtightnessCase });
+  const question = questionOf(compiled, situation);
+  const scenario = settledScenario(compiled, question);
   const own = compiled.links.flatMap(({ role }, index) =>
     'id' in role && role.id === remedy.item ? [index] : [],
   );
@@ -61,7 +62,7 @@ export function whyImpossible(
   return {
     kind: 'resistance',
     item: remedy.item,
-    neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / weather.outdoorAir.densityKgPerM3,
+    neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / question.weather.outdoorAir.densityKgPerM3,
     timesWhatItCarries: needed.scale,
   };
 }
