@@ -1,8 +1,7 @@
 import { compileHouse, houseWeather, type Device, type House } from '@evendraft/house';
-import type { LimitSet } from '@evendraft/rules';
+import { judgeVelocity, type LimitSet } from '@evendraft/rules';
 import {
   balanceStudy,
-  readGuidance,
   situationAirStudy,
   sizeRemedy,
   yearlyAirHeat,
@@ -120,13 +119,21 @@ function rowOf(
     balance.status === 'solved'
       ? balance.devices.find(({ device }) => device === exhaust.id)?.deliveredFlowM3PerS
       : undefined;
-  const face =
-    velocity === undefined ? undefined : readGuidance(velocity, 'make-up air at the hood');
   const yearlyKWh = yearlyEnergy(air, { options, supply: suppliedFlow(remedy, size) });
   return {
     ...head,
     situation: `${balance.label}, ${balance.weather}`,
-    guidance: face === undefined ? [] : [face],
+    guidance:
+      entry?.areaM2 === undefined
+        ? []
+        : [
+            judgeVelocity({
+              subject: remedy.item,
+              place: 'at the hood',
+              flowM3PerS: entry.volumeFlowM3PerS,
+              areaM2: entry.areaM2,
+            }),
+          ],
     ...(delivered === undefined ? {} : { exhaustFlowM3PerS: delivered }),
     ...(velocity === undefined ? {} : { faceVelocityMPerS: velocity }),
     ...(air === undefined ? {} : { inducedHeatW: air.inducedHeatW, temperingW: air.temperingW }),

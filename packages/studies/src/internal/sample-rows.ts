@@ -1,4 +1,5 @@
 import type { CompiledHouse } from '@evendraft/house';
+import { resolveColumns } from '../resolve-columns.js';
 import {
   batchStatuses,
   createBatchResult,
@@ -8,7 +9,6 @@ import {
   type SolverPool,
 } from '@evendraft/network';
 import type { BalanceQuestion } from '../balance-study.js';
-import { settledScenario } from './settled-scenario.js';
 import { stackScenarios } from './stack-scenarios.js';
 import type { Knob, Knobs } from './uncertain-knobs.js';
 
@@ -64,7 +64,11 @@ export interface SampleSetting {
 export function sampleRows(setting: SampleSetting): SampleRows {
   const { compiled, knobs, asked, outcome, uniform, mostSamples, pool, exponent } = setting;
   const { network, links } = compiled;
-  const once = asked.rows.map((row) => settledScenario(compiled, row));
+  // Columns of shafts and flues stay as they stand in the situation without any change.
+  const once = asked.rows.map(
+    ({ state, weather, airtightnessCase = 0 }) =>
+      resolveColumns(compiled, { state, weather, airtightnessCase }).scenario,
+  );
   const scale = once.map((row) => row.linkScale ?? new Float64Array(links.length).fill(1));
   const wind = once.map((row) => row.boundaryPressuresPa ?? new Float64Array(0));
   const full = stackScenarios(

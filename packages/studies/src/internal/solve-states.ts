@@ -16,8 +16,7 @@ export interface SolvePlace {
 }
 
 /**
- * Pressures of many states [Pa]: in one batch, but where a shaft or flue may hold either of two airs each state
- * is solved with every state of its columns, and the least favourable stable balance counts.
+ * Pressures of many states in one batch [Pa]; one by one where columns of shafts or flues can stand either way.
  *
  * @param place - house, weather and airtightness
  * @param states - the states, at least one
@@ -27,11 +26,12 @@ export function solveStates(
   { compiled, weather, airtightnessCase }: SolvePlace,
   states: readonly OperatingState[],
 ): readonly (Float64Array | undefined)[] {
-  const zones = compiled.house.zones.length;
   if (compiled.twoStateLinks.length > 0) {
     return states.map((state) => {
       const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
-      return result.status === 'solved' ? result.pressuresPa.slice(0, zones) : undefined;
+      return result.status === 'solved'
+        ? result.pressuresPa.slice(0, compiled.house.zones.length)
+        : undefined;
     });
   }
   const scenarios = states.map(
@@ -39,6 +39,7 @@ export function solveStates(
   );
   const result = solveBatch(compiled.network, stackScenarios(scenarios));
   const nodes = compiled.network.description.zones.length;
+  const zones = compiled.house.zones.length;
   return states.map((_, row) =>
     batchStatuses[result.status[row]!] === 'solved'
       ? result.pressuresPa.slice(row * nodes, row * nodes + zones)

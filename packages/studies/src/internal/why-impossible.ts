@@ -1,8 +1,8 @@
 import type { CompiledHouse } from '@evendraft/house';
+import { resolveColumns } from '../resolve-columns.js';
 import { sizeOpening } from '@evendraft/network';
 import { questionOf } from '../question-of.js';
 import type { Remedy } from '../remedy.js';
-import { settledScenario } from './settled-scenario.js';
 import type { TargetMargin } from './target-margins.js';
 
 /** What stands in the way of a remedy, in the situation of its worst margin. */
@@ -35,8 +35,8 @@ export function whyImpossible(
   worst: TargetMargin,
 ): SizingObstacle {
   const { target, situation } = worst;
-  const question = questionOf(compiled, situation);
-  const scenario = settledScenario(compiled, question);
+  const { state, weather, airtightnessCase = 0 } = questionOf(compiled, situation);
+  const { scenario } = resolveColumns(compiled, { state, weather, airtightnessCase });
   const own = compiled.links.flatMap(({ role }, index) =>
     'id' in role && role.id === remedy.item ? [index] : [],
   );
@@ -62,7 +62,7 @@ export function whyImpossible(
   return {
     kind: 'resistance',
     item: remedy.item,
-    neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / question.weather.outdoorAir.densityKgPerM3,
+    neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / weather.outdoorAir.densityKgPerM3,
     timesWhatItCarries: needed.scale,
   };
 }
