@@ -95,10 +95,7 @@ async function searchOnce(
   for (const airtightnessCase of house.airtightness.cases.keys()) {
     for (const weather of weathers) {
       const at = { compiled, weather, airtightnessCase };
-      // More exhaust may turn a flue, and then raise a pressure; so nothing is ordered beside such columns.
-      const mayTurn = compiled.twoStateLinks.length > 0;
-      const order =
-        needed === undefined || mayTurn ? orderNothing(house) : orderSettings(at, needed);
+      const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
       orders.push(order);
       const shown = shownFor(order);
       for (const doors of combinationsOf(doorSwitchesOf(house))) {
@@ -117,7 +114,9 @@ async function searchOnce(
             kept.add({ question, order, pressuresPa, baselinePa }, block);
           });
         };
-        if (needed !== undefined && compiled.twoStateLinks.length > 0 && baselinePa !== undefined) {
+        // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
+        const mayTurn = needed !== undefined && compiled.twoStateLinks.length > 0;
+        if (mayTurn && baselinePa !== undefined) {
           const search = searchColumns({
             at,
             order,
