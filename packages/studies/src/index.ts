@@ -86,3 +86,35 @@ export type {
   WorstPressure,
   ZoneWorst,
 } from './worst-case-study.js';
+export { combustionStudy } from './combustion/combustion-study.js';
+export type {
+  ApplianceCombustion,
+  CombustionOptions,
+  CombustionStudy,
+  SituationReason,
+  StudiedSituation,
+  UnjudgedSituation,
+} from './combustion/combustion-study.js';
+export { draftVerdicts } from './combustion/combustion-situation.js';
+export type {
+  CombustionSituation,
+  DraftVerdict,
+  FlueState,
+} from './combustion/combustion-situation.js';
+export type { DraftAtTemperature } from './combustion/draft-by-temperature.js';
+export type { DraftThreshold, DraftThresholds } from './combustion/draft-thresholds.js';
+export { findDraftRoots } from './combustion/find-draft-roots.js';
+export type { DraftQuestion, DraftRoot, DraftRoots } from './combustion/find-draft-roots.js';
+export type { FlueReading } from './combustion/flue-readings.js';
+export { roomProducts } from './combustion/room-products.js';
+export type {
+  ProductSource,
+  RoomProducts,
+  RoomProductsQuestion,
+} from './combustion/room-products.js';
+export type { RoomAir, SpilledInRooms } from './combustion/spilled-in-rooms.js';
+export type { StartCourse, StartCourseRow } from './combustion/start-course.js';
+export type { CollarInlet, Vent, VentMember, VentSystem } from './combustion/vent-system.js';
+export type { MemberAtFlow, VentsAtFlows } from './combustion/vents-at-flows.js';
+export type { VentGas } from './combustion/vent-gas.js';
+export type { CourseFlue } from './combustion/warm-up-course.js';

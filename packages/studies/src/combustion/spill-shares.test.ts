@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { randomVents } from './random-vents.js';
+import { randomVents } from './internal/random-vents.js';
 import { spillShares } from './spill-shares.js';
 import { tapDraft } from './tap-draft.js';
 import type { VentSystem } from './vent-system.js';
