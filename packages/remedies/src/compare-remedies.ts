@@ -1,4 +1,4 @@
-import { compileHouse, houseWeather, type Device, type House } from '@evendraft/house';
+import { compileHouse, houseWeather, type House } from '@evendraft/house';
 import { judgeVelocity, type LimitSet } from '@evendraft/rules';
 import {
   balanceStudy,
@@ -11,6 +11,7 @@ import {
   type SizingResult,
   type YearOfWeather,
 } from '@evendraft/studies';
+import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import { codeReadings, upkeepOf } from './remedy-facts.js';
 import type { RemedyRow } from './remedy-row.js';
@@ -154,19 +155,6 @@ function sizeOf(sizing: SizingResult): number | undefined {
 
 function suppliedFlow({ kind }: Remedy, size: number | undefined): number {
   return kind === 'powered make-up air' ? (size ?? 0) : 0;
-}
-
-function largestExhaust(house: House): Device | undefined {
-  const top = ({ speeds }: Device): number =>
-    Math.max(0, ...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
-  return house.devices
-    .filter(({ direction, speeds, interlock }) => {
-      return direction === 'exhaust' && speeds.length > 0 && interlock === undefined;
-    })
-    .reduce<Device | undefined>(
-      (one, other) => (one === undefined || top(other) > top(one) ? other : one),
-      undefined,
-    );
 }
 
 /** Energy of the air that the exhaust draws in beyond the baseline, and of the supply fan [kWh]. */
