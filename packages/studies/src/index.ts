@@ -46,7 +46,6 @@ export type {
   TargetMargin,
   TriedSize,
 } from './size-remedy.js';
-export { commonDuctDiametersM } from './sized/duct-run.js';
 export type { DuctRun } from './sized/duct-run.js';
 export { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
 export {
@@ -56,7 +55,7 @@ export {
   passiveOpening,
   poweredMakeUp,
 } from './sized/make-up-remedies.js';
-export type { MakeUpDuct, MakeUpPlace } from './sized/make-up-remedies.js';
+export type { MakeUpDuct, MakeUpFlap, MakeUpPlace } from './sized/make-up-remedies.js';
 export { StudyArgumentError } from './study-argument-error.js';
 export { togetherStudy } from './together-study.js';
 export type { TogetherStudy } from './together-study.js';
