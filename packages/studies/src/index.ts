@@ -29,8 +29,12 @@ export type {
 } from './attribution-study.js';
 export { doorForce, usualDoorLeaf } from './door-force.js';
 export type { DoorLeaf } from './door-force.js';
-export { failureCases, failureStudy } from './failure-study.js';
-export type { FailureCase, FailureFactors, FailureResult } from './failure-study.js';
+export { closedDamperLeakage } from './closed-damper-leakage.js';
+export type { ClosedDamperLeakage, LeakageInTest } from './closed-damper-leakage.js';
+export { failureStudy } from './failure-study.js';
+export type { FailureResult, Infiltration } from './failure-study.js';
+export { failureCases } from './failures/failure-cases.js';
+export type { FailureCase, FailureFactors } from './failures/failure-cases.js';
 export { pressureRangeStudy } from './pressure-range-study.js';
 export type { PressureRangeStudy, ZoneRange } from './pressure-range-study.js';
 export type { PressureTarget, TargetQuantity } from './pressure-target.js';
