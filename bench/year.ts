@@ -1,6 +1,6 @@
 /**
  * A year of hours × 100 samples of a house of 8 zones, in a pool of workers:
- * `npx tsx --conditions @evendraft/source bench/year.ts [SAMPLES] [WORKERS]`. Build the packages first.
+ * `node node_modules/.cache/bench/bench/year.js [SAMPLES] [WORKERS]`.
  */
 import { cpus } from 'node:os';
 import { buildNetwork, createSolverPool } from '@evendraft/network';

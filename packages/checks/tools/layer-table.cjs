@@ -50,6 +50,6 @@ const layers = {
 const nodePackages = ['cli', 'checks'];
 
 /** What tests may import beside what their package may. */
-const testLibraries = ['vitest', 'fast-check'];
+const testLibraries = ['vitest', 'fast-check', 'ml-matrix', 'simple-statistics'];
 
 module.exports = { layers, nodePackages, testLibraries };

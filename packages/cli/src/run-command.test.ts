@@ -265,8 +265,8 @@ describe('a file that cannot be used', () => {
 });
 
 describe('the command', () => {
-  it('prints both schemas', async () => {
-    for (const what of ['house', 'assessment']) {
+  it('prints every schema', async () => {
+    for (const what of ['house', 'assessment', 'sign-off']) {
       const { code, out } = await run('schema', what);
       expect(code).toBe(0);
       expect(JSON.parse(out)).toHaveProperty('$schema');

@@ -1,5 +1,10 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
-import { assessmentJsonSchema, houseFileJsonSchema, libraryVersion } from 'evendraft';
+import {
+  assessmentJsonSchema,
+  houseFileJsonSchema,
+  libraryVersion,
+  signOffJsonSchema,
+} from 'evendraft';
 import { assessCommand, type AssessFlags } from './assess-command.js';
 import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
@@ -65,12 +70,14 @@ export async function runCommand(
 
   program
     .command('schema')
-    .description('Print the JSON Schema of the house file, for completion in an editor.')
-    .argument('[what]', 'house or assessment', schemaName, 'house')
-    .addHelpText('after', '\nExample:\n  evendraft schema > house-file.schema.json')
-    .action((what: 'house' | 'assessment') => {
-      const schema = what === 'house' ? houseFileJsonSchema() : assessmentJsonSchema();
-      streams.out(`${JSON.stringify(schema, null, 2)}\n`);
+    .description('Print the JSON Schema of a file, for completion in an editor.')
+    .argument('[what]', `${Object.keys(schemas).join(', ')}`, schemaName, 'house')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  evendraft schema > house-file.schema.json\n  evendraft schema sign-off > sign-off.schema.json',
+    )
+    .action((what: SchemaName) => {
+      streams.out(`${JSON.stringify(schemas[what](), null, 2)}\n`);
     });
 
   try {
@@ -88,7 +95,16 @@ function unitSystem(text: string): 'us' | 'si' {
   throw new InvalidArgumentError('Write us or si.');
 }
 
-function schemaName(text: string): 'house' | 'assessment' {
-  if (text === 'house' || text === 'assessment') return text;
-  throw new InvalidArgumentError('Write house or assessment.');
+/** What has a schema of its own. */
+const schemas = {
+  house: houseFileJsonSchema,
+  assessment: assessmentJsonSchema,
+  'sign-off': signOffJsonSchema,
+} as const;
+
+type SchemaName = keyof typeof schemas;
+
+function schemaName(text: string): SchemaName {
+  if (Object.hasOwn(schemas, text)) return text as SchemaName;
+  throw new InvalidArgumentError(`Write one of ${Object.keys(schemas).join(', ')}.`);
 }

@@ -75,7 +75,7 @@ function testPreparation({
   devices,
   makeUpOpenings,
 }: House): NonNullable<HouseSummary['testPreparation']> {
-  const withLeak = devices.filter((device) => device.offLaw !== undefined);
+  const withLeak = devices.filter(({ offLaw, path }) => offLaw !== undefined || path !== undefined);
   return [...openings, ...withLeak, ...makeUpOpenings].map(({ id, duringTest }) => ({
     item: id,
     duringTest,

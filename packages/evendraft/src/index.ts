@@ -21,6 +21,7 @@ export {
   renderMarkdown,
   renderTerminal,
   signOffIssues,
+  signOffJsonSchema,
 } from '@evendraft/report';
 export type {
   Assessment,

@@ -209,6 +209,9 @@ describe('a solve that has no answer', () => {
     const result = solveNetwork(network, { linkScale: Float64Array.of(-1) });
     expect(result).toMatchObject({ status: 'invalid-scenario' });
     if (result.status !== 'solved') expect(result.hint).toContain('linkScale[0] is -1');
+    // So small a factor would leave flows that no double can hold: not a link, and not nothing either.
+    const tiny = solveNetwork(network, { linkScale: Float64Array.of(1e-300) });
+    expect(tiny).toMatchObject({ status: 'invalid-scenario' });
   });
 
   it('returns the last iterate and the worst zone when steps run out', () => {

@@ -1,8 +1,7 @@
-import { compileHouse, houseWeather, type Device, type House } from '@evendraft/house';
-import type { LimitSet } from '@evendraft/rules';
+import { compileHouse, houseWeather, type House } from '@evendraft/house';
+import { judgeVelocity, type LimitSet } from '@evendraft/rules';
 import {
   balanceStudy,
-  readGuidance,
   situationAirStudy,
   sizeRemedy,
   yearlyAirHeat,
@@ -12,6 +11,7 @@ import {
   type SizingResult,
   type YearOfWeather,
 } from '@evendraft/studies';
+import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import { codeReadings, upkeepOf } from './remedy-facts.js';
 import type { RemedyRow } from './remedy-row.js';
@@ -120,13 +120,21 @@ function rowOf(
     balance.status === 'solved'
       ? balance.devices.find(({ device }) => device === exhaust.id)?.deliveredFlowM3PerS
       : undefined;
-  const face =
-    velocity === undefined ? undefined : readGuidance(velocity, 'make-up air at the hood');
   const yearlyKWh = yearlyEnergy(air, { options, supply: suppliedFlow(remedy, size) });
   return {
     ...head,
     situation: `${balance.label}, ${balance.weather}`,
-    guidance: face === undefined ? [] : [face],
+    guidance:
+      entry?.areaM2 === undefined
+        ? []
+        : [
+            judgeVelocity({
+              subject: remedy.item,
+              place: 'at the hood',
+              flowM3PerS: entry.volumeFlowM3PerS,
+              areaM2: entry.areaM2,
+            }),
+          ],
     ...(delivered === undefined ? {} : { exhaustFlowM3PerS: delivered }),
     ...(velocity === undefined ? {} : { faceVelocityMPerS: velocity }),
     ...(air === undefined ? {} : { inducedHeatW: air.inducedHeatW, temperingW: air.temperingW }),
@@ -147,19 +155,6 @@ function sizeOf(sizing: SizingResult): number | undefined {
 
 function suppliedFlow({ kind }: Remedy, size: number | undefined): number {
   return kind === 'powered make-up air' ? (size ?? 0) : 0;
-}
-
-function largestExhaust(house: House): Device | undefined {
-  const top = ({ speeds }: Device): number =>
-    Math.max(0, ...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
-  return house.devices
-    .filter(({ direction, speeds, interlock }) => {
-      return direction === 'exhaust' && speeds.length > 0 && interlock === undefined;
-    })
-    .reduce<Device | undefined>(
-      (one, other) => (one === undefined || top(other) > top(one) ? other : one),
-      undefined,
-    );
 }
 
 /** Energy of the air that the exhaust draws in beyond the baseline, and of the supply fan [kWh]. */

@@ -7,7 +7,10 @@
 export { compareRemedies } from './compare-remedies.js';
 export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
-export type { CuredFinding, CureOptions, SolvedCure } from './cure-findings.js';
+export type { CuredFinding, CureOptions, MakeUpSize, SolvedCure } from './cure-findings.js';
+export { largestExhaust } from './largest-exhaust.js';
+export { offeredRemedies } from './offered-remedies.js';
+export type { OfferOptions, OfferedRemedy } from './offered-remedies.js';
 export { rankRemedies, usualRankRule } from './rank-rule.js';
 export type { RankCriterion, RankRule } from './rank-rule.js';
 export { codeReadings, upkeepOf } from './remedy-facts.js';

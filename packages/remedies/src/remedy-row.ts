@@ -1,5 +1,6 @@
 import type { Assumption } from '@evendraft/house';
-import type { GuidanceReading, RemedyKind, SizeDimension, SizingResult } from '@evendraft/studies';
+import type { RuleFinding } from '@evendraft/rules';
+import type { RemedyKind, SizeDimension, SizingResult } from '@evendraft/studies';
 import type { CodeReading } from './remedy-facts.js';
 
 /** One remedy beside others; plain JSON. */
@@ -15,7 +16,8 @@ export interface RemedyRow {
   readonly exhaustFlowM3PerS?: number;
   /** Speed of the make-up air where it leaves the opening [m/s]. */
   readonly faceVelocityMPerS?: number;
-  readonly guidance: readonly GuidanceReading[];
+  /** The speed of the make-up air held against guidance. */
+  readonly guidance: readonly RuleFinding[];
   /** Heat of all air that the devices draw in there [W]. */
   readonly inducedHeatW?: number;
   /** Heat that brings make-up air up to the least temperature at which it may be delivered [W]. */

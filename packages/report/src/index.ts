@@ -34,6 +34,11 @@ export { drawStateStrip } from './drawings/state-strip.js';
 export type { StateStripDrawingData } from './drawings/state-strip.js';
 export { drawWindRose } from './drawings/wind-rose.js';
 export type { WindRoseDrawingData } from './drawings/wind-rose.js';
+export {
+  codeScreensFromFindings,
+  exceedanceFromStudy,
+  sharesFromStudy,
+} from './extras-from-studies.js';
 export { readSignOff } from './read-sign-off.js';
 export type { ReadSignOffResult } from './read-sign-off.js';
 export { renderCsv } from './render-csv.js';
@@ -50,5 +55,6 @@ export { ReportError } from './report-error.js';
 export type { ReportErrorCode } from './report-error.js';
 export { signOffIssues } from './sign-off-issues.js';
 export type { SignOffIssueCode } from './sign-off-issues.js';
+export { signOffJsonSchema } from './sign-off-json-schema.js';
 export { signOffSchema } from './sign-off-schema.js';
 export type { SignOff, SignOffPerson } from './sign-off.js';

@@ -2,6 +2,7 @@ import { describe, expect, expectTypeOf, it } from 'vitest';
 import type * as z from 'zod';
 import { fullSignOff } from '../fixtures/invented-extras.js';
 import { readSignOff } from './read-sign-off.js';
+import { signOffJsonSchema } from './sign-off-json-schema.js';
 import { signOffIssues } from './sign-off-issues.js';
 import type { signOffSchema } from './sign-off-schema.js';
 import type { SignOff } from './sign-off.js';
@@ -62,6 +63,15 @@ describe('readSignOff', () => {
       );
       expect(entry.remedy.endsWith('.'), code).toBe(true);
     }
+  });
+
+  it('publishes a schema that names every key and allows no other', () => {
+    const schema = signOffJsonSchema();
+    expect(Object.keys(schema['properties'] ?? {}).sort()).toEqual(Object.keys(fullSignOff).sort());
+    expect([schema['additionalProperties'], schema['required']]).toEqual([
+      false,
+      ['evendraftSignOff'],
+    ]);
   });
 
   it('has the type of a block to sign', () => {

@@ -18,7 +18,7 @@ export type {
   HouseLimit,
   SpillageTimeLimit,
 } from './further-limits.js';
-export { doorForce, doorForceGuides, judgeDoorForce } from './guidance/door-force.js';
+export { doorForceGuides, judgeDoorForce } from './guidance/door-force.js';
 export type { DoorForceGuide, DoorForceInput } from './guidance/door-force.js';
 export { judgeHoodCapture } from './guidance/hood-capture-california.js';
 export type { JudgeHoodCaptureInput } from './guidance/hood-capture-california.js';
@@ -85,6 +85,8 @@ export { programmeTest } from './programme-test.js';
 export type { ProgrammeTest } from './programme-test.js';
 export { readLimitSet } from './read-limit-set.js';
 export type { ReadLimitSetResult } from './read-limit-set.js';
+export { readScreenFacts } from './read-screen-facts.js';
+export type { ReadScreenFactsResult } from './read-screen-facts.js';
 export { ruleRegions } from './rule-finding.js';
 export type { ArithmeticLine, RuleFinding, RuleRegion } from './rule-finding.js';
 export { runScreens } from './run-screens.js';
@@ -100,6 +102,10 @@ export type {
   ScreenFacts,
   ZoneFacts,
 } from './screen-facts.js';
+export { dryerFittings } from './screen-facts.js';
+export { screenFactsIssues } from './screen-facts-issues.js';
+export type { ScreenFactsIssueCode } from './screen-facts-issues.js';
+export { screenFactsSchema } from './screen-facts-schema.js';
 export { freeAreaOf, louvreFreeShare } from './screens/louvre-free-area.js';
 export {
   minnesotaColumns,

@@ -3,7 +3,7 @@ import type { ExtractLimit } from './further-limits.js';
 import { judgedBy, lacks, type Rule } from './internal/answer.js';
 import { appliesToAppliance } from './internal/applies-to-appliance.js';
 import { amount, line } from './internal/arithmetic-line.js';
-import { highestFlow } from './internal/exhaust-systems.js';
+import { exhaustSystems, highestFlow } from './internal/exhaust-systems.js';
 import type { LimitSet } from './limit-set.js';
 import type { RuleFinding } from './rule-finding.js';
 
@@ -47,11 +47,8 @@ function judgeOne(
   limit: ExtractLimit,
   { rule, appliance }: { readonly rule: Rule; readonly appliance: Appliance },
 ): RuleFinding {
-  const counted = house.devices.filter(
-    (device) =>
-      device.direction === 'exhaust' &&
-      device.speeds.length > 0 &&
-      (!limit.sameRoom || device.zone === appliance.zone),
+  const counted = exhaustSystems(house).filter(
+    (device) => !limit.sameRoom || device.zone === appliance.zone,
   );
   const total = counted.reduce((sum, device) => sum + highestFlow(device), 0);
   const place = limit.sameRoom ? `in the ${appliance.zone}` : 'in the house';

@@ -15,7 +15,7 @@ describe('a limit set by its id', () => {
   it('is suggested where a near one was meant', () => {
     expect(unknownLimitSet('germany-4pa').parameters['suggestion']).toBe('germany-4-pa');
     expect(formatIssue(unknownLimitSet('canda-5-pa'), limitSetIssues)).toBe(
-      'there is no limit set "canda-5-pa"; there are vent-type-table, model-code-2015, chimney-height-table, rater-guideline-2010, canada-5-pa, germany-4-pa, spillage-and-co-2015, fuel-gas-code-2012, canada-f326-1991, canada-venting-screen, oil-heat-manual, united-kingdom-extract; perhaps "canada-5-pa".',
+      'there is no limit set "canda-5-pa"; there are vent-type-table, model-code-2015, chimney-height-table, rater-guideline-2010, canada-5-pa, germany-4-pa, spillage-and-co-2015, fuel-gas-code-2012, canada-f326-1991, canada-venting-screen, oil-heat-manual, united-kingdom-extract, appliance-standards; perhaps "canada-5-pa".',
     );
     expect(unknownLimitSet('none').parameters).not.toHaveProperty('suggestion');
   });

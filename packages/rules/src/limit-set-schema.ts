@@ -47,6 +47,6 @@ export const limitSetSchema: z.ZodType<LimitSet> = z
       context.value;
     const others = [houseLimits, extractLimits, draftLimits, spillageTimes, ambientCo, flueCo];
     if (limits.length > 0 || others.some((list) => list !== undefined)) return;
-    const params = { code: 'limits.empty', parameters: { found: 'the list' } };
+    const params = { kind: 'empty', parameters: { found: 'the list' } };
     context.issues.push({ code: 'custom', input: limits, path: ['limits'], params });
   });

@@ -185,6 +185,11 @@ united-kingdom-extract extract open-flued-gas-same-room 20 L/s found
 united-kingdom-extract extract solid-fuel-same-room 0 L/s found
 united-kingdom-extract extract open-flued-oil-pressure-jet 40 L/s memory
 united-kingdom-extract extract open-flued-oil-vaporising 20 L/s memory
+appliance-standards spillage cold 300 s found second-hand
+appliance-standards spillage either 600 s found second-hand
+appliance-standards room 9 ppm found second-hand
+appliance-standards room 35 ppm found second-hand
+appliance-standards gas furnace-blocked-vent 400 ppm air-free found second-hand
 `.trim(),
     );
   });

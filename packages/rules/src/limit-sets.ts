@@ -1,4 +1,5 @@
 import type { LimitSet } from './limit-set.js';
+import { applianceStandards } from './limit-sets/appliance-standards.js';
 import { canada5Pa } from './limit-sets/canada-5-pa.js';
 import { chimneyHeightTable } from './limit-sets/chimney-height-table.js';
 import { canadaF3261991 } from './limit-sets/canada-f326-1991.js';
@@ -26,6 +27,7 @@ export const limitSets: readonly LimitSet[] = [
   canadaVentingScreen,
   oilHeatManual,
   unitedKingdomExtract,
+  applianceStandards,
 ];
 
 /**

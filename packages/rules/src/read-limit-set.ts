@@ -1,5 +1,7 @@
-import type { Issue } from '@evendraft/text';
-import { limitSetIssue, near, schemaIssues } from './internal/schema-issues.js';
+import type { Issue, IssueParameters, IssuePath } from '@evendraft/text';
+import { near, schemaIssues } from './internal/schema-issues.js';
+import type { LimitSetIssueCode } from './limit-set-issues.js';
+import { limitSetJsonSchema } from './limit-set-json-schema.js';
 import type { LimitSet } from './limit-set.js';
 import { limitSetSchema } from './limit-set-schema.js';
 
@@ -20,9 +22,10 @@ export type ReadLimitSetResult =
  * readLimitSet({ evendraftLimits: 1 }).ok; // => false
  */
 export function readLimitSet(value: unknown): ReadLimitSetResult {
+  const file = { prefix: 'limits' as const, schema: limitSetJsonSchema };
   const parsed = limitSetSchema.safeParse(value, { reportInput: true });
   const issues = [
-    ...(parsed.error?.issues.flatMap(schemaIssues) ?? []),
+    ...(parsed.error?.issues.flatMap((problem) => schemaIssues(problem, file)) ?? []),
     ...listsWithIds.flatMap((list) => duplicateIds(value, list)),
     ...unknownConfigurations(value),
   ];
@@ -79,4 +82,12 @@ type Row = Readonly<Record<string, unknown>> | null | undefined;
 function rowsOf(value: unknown, list: string): readonly Row[] {
   const rows = (value as Row)?.[list];
   return Array.isArray(rows) ? (rows as readonly Row[]) : [];
+}
+
+function limitSetIssue(
+  code: LimitSetIssueCode,
+  path: IssuePath,
+  parameters: IssueParameters,
+): Issue {
+  return { code, severity: 'error', path, parameters };
 }

@@ -31,15 +31,19 @@ export interface ApplianceFacts {
 }
 
 /** Fittings of a dryer duct that a table gives a length for. */
-export type DryerFitting =
-  | '4 in. mitered 45'
-  | '4 in. mitered 90'
-  | '6 in. smooth 45'
-  | '6 in. smooth 90'
-  | '8 in. smooth 45'
-  | '8 in. smooth 90'
-  | '10 in. smooth 45'
-  | '10 in. smooth 90';
+export type DryerFitting = (typeof dryerFittings)[number];
+
+/** Every fitting of the table. */
+export const dryerFittings = [
+  '4 in. mitered 45',
+  '4 in. mitered 90',
+  '6 in. smooth 45',
+  '6 in. smooth 90',
+  '8 in. smooth 45',
+  '8 in. smooth 90',
+  '10 in. smooth 45',
+  '10 in. smooth 90',
+] as const;
 
 /** What rules ask of a device and a house file does not hold. */
 export interface DeviceFacts {
@@ -84,8 +88,8 @@ export interface ScreenFacts {
   readonly builtInYear?: number;
   /** Natural air changes of the house, where they are known [1/s]. */
   readonly naturalAirChangePerS?: number;
-  /** Whether the house was sealed on purpose, or has stucco all around. */
-  readonly sealedOrStuccoed?: boolean;
+  /** Whether its walls are of stucco all around. */
+  readonly stuccoed?: boolean;
   readonly appliances?: Readonly<Record<string, ApplianceFacts>>;
   readonly devices?: Readonly<Record<string, DeviceFacts>>;
   readonly makeUp?: Readonly<Record<string, MakeUpFacts>>;

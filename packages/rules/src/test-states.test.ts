@@ -113,6 +113,31 @@ describe('doors and the baseline of a test', () => {
     expect(states(many, { doors: 'where worse' })).toHaveLength(42);
   });
 
+  it('have windows shut, in the baseline too, and the summer cooling fan off', () => {
+    const aired = house({
+      devices: [
+        device({ id: 'fan', kind: 'exhaust fan', speeds: { on: 0.1 } }),
+        device({ id: 'night fan', kind: 'summer cooling fan', speeds: { on: 1 } }),
+      ],
+      openings: [
+        {
+          id: 'window',
+          origin: 'openings.window',
+          zone: 'living room',
+          to: { kind: 'outdoors' },
+          heightM: 1,
+          law: { kind: 'orifice', areaM2: 0.5, dischargeCoefficient: 0.6 },
+          positions: ['open', 'shut'],
+          duringTest: 'closed',
+        },
+      ],
+    });
+    const [set] = limitSets;
+    const [made] = testStates(aired, set ?? {});
+    expect(made?.state).toEqual({ running: { fan: 'on' }, doors: { window: 'shut' } });
+    expect(made?.baseline).toEqual({ running: {}, doors: { window: 'shut' } });
+  });
+
   it('have everything off, the doors open or the same, or nothing is subtracted', () => {
     const baseline = (given: TestConfiguration['baseline']) =>
       states(of, { doors: 'all shut', baseline: given })[0]?.baseline;

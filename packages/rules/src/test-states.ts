@@ -32,7 +32,7 @@ const combinedDoors = 8;
  *
  * Each device that runs is at its highest speed; devices with an interlock follow their driver; supply
  * fans that people switch stay off. A ventilator runs where it is continuous, or, while exhaust runs,
- * where it takes out more than it brings in. Where doors stand as they are worse, every combination is
+ * where it takes out more than it brings in. Windows are shut. Where doors stand as they are worse, every combination is
  * listed, and the worst of them counts.
  *
  * @param house - the house
@@ -44,7 +44,8 @@ export function testStates(
   limitSet: Pick<LimitSet, 'testConfigurations'>,
 ): readonly TestState[] {
   return (limitSet.testConfigurations ?? []).flatMap((configuration) =>
-    doorPositions(house, configuration).map((doors) => {
+    doorPositions(house, configuration).map((positions) => {
+      const doors = { ...positions, ...windowsShut(house) };
       const state = { running: runningIn(house, configuration), doors };
       const baseline = baselineFor(house, configuration, doors);
       return {
@@ -113,8 +114,7 @@ type Doors = OperatingState['doors'];
 
 function doorPositions(house: House, { doors }: TestConfiguration): readonly Doors[] {
   const ids = house.doors.map(({ id }) => id);
-  const all = (position: 'open' | 'shut'): Doors =>
-    Object.fromEntries(ids.map((id) => [id, position]));
+  const all = (position: 'open' | 'shut') => positionOfAll(house, position);
   switch (doors) {
     case 'all open':
       return [all('open')];
@@ -142,6 +142,17 @@ function doorPositions(house: House, { doors }: TestConfiguration): readonly Doo
   }
 }
 
+function positionOfAll(house: House, position: 'open' | 'shut'): Doors {
+  return Object.fromEntries(house.doors.map(({ id }) => [id, position]));
+}
+
+/** No programme tests with windows open. */
+function windowsShut(house: House): Doors {
+  return Object.fromEntries(
+    house.openings.flatMap(({ id, positions }) => (positions === undefined ? [] : [[id, 'shut']])),
+  );
+}
+
 function baselineFor(
   house: House,
   { baseline }: TestConfiguration,
@@ -153,7 +164,7 @@ function baselineFor(
     case 'everything off, same doors':
       return { running: {}, doors };
     case 'everything off, doors open':
-      return { running: {}, doors: Object.fromEntries(house.doors.map(({ id }) => [id, 'open'])) };
+      return { running: {}, doors: { ...doors, ...positionOfAll(house, 'open') } };
   }
 }
 
@@ -181,18 +192,13 @@ function inputOf({ inputW }: Appliance): number {
   return inputW ?? Number.MAX_VALUE;
 }
 
-function notModelled({ airHandler, hearthDamper, exhaust }: TestConfiguration): readonly string[] {
+function notModelled({ airHandler, hearthDamper }: TestConfiguration): readonly string[] {
   return [
     ...(airHandler === 'where it lowers the zone'
       ? ['The air handler is asked for where it lowers the zone; these states run without one.']
       : []),
     ...(hearthDamper === 'closed'
       ? ['The hearth damper is asked to be closed; these states leave it as the house has it.']
-      : []),
-    ...(exhaust === 'all'
-      ? [
-          'A whole-house fan for summer cooling is to stay off; it is not told apart from other exhaust fans, so leave it out of the house.',
-        ]
       : []),
   ];
 }

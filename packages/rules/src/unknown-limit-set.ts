@@ -1,5 +1,5 @@
 import type { Issue } from '@evendraft/text';
-import { limitSetIssue, near } from './internal/schema-issues.js';
+import { near } from './internal/schema-issues.js';
 import { limitSets } from './limit-sets.js';
 
 /**
@@ -13,5 +13,10 @@ import { limitSets } from './limit-sets.js';
  */
 export function unknownLimitSet(id: string): Issue {
   const allowed = limitSets.map((set) => set.id);
-  return limitSetIssue('limits.unknown-set', [], { found: id, allowed, ...near(id, allowed) });
+  return {
+    code: 'limits.unknown-set',
+    severity: 'error',
+    path: [],
+    parameters: { found: id, allowed, ...near(id, allowed) },
+  };
 }

@@ -1,4 +1,3 @@
-import type { Source } from '@evendraft/house';
 import { StudyArgumentError } from './study-argument-error.js';
 
 /** A door that a pressure difference holds shut or pushes open. */
@@ -18,33 +17,6 @@ export const usualDoorLeaf: DoorLeaf = {
   handleToEdgeM: 0.07,
   closerN: 0,
 };
-
-/** Force that a person can be asked to use on a door. */
-export interface DoorForceGuidance {
-  readonly what: string;
-  /** [N] */
-  readonly forceN: number;
-  readonly source: Source;
-}
-
-/** Guidance on door forces: 30, 15 and 5 pounds-force. */
-export const doorForceGuidance: readonly DoorForceGuidance[] = [
-  {
-    what: 'set a door on a way out in motion',
-    forceN: 133.4,
-    source: { document: 'NFPA 101 Life Safety Code, doors', status: 'memory' },
-  },
-  {
-    what: 'open a door on a way out fully',
-    forceN: 66.7,
-    source: { document: 'NFPA 101 Life Safety Code, doors', status: 'memory' },
-  },
-  {
-    what: 'open an inside door, accessible to all',
-    forceN: 22.2,
-    source: { document: 'ADA Standards for Accessible Design, 404.2.9', status: 'memory' },
-  },
-];
 
 /**
  * Force at the handle of a door under a pressure difference [N].

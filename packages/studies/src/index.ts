@@ -20,8 +20,6 @@ export { resolveColumns } from './resolve-columns.js';
 export type { ResolvedSituation } from './resolve-columns.js';
 export { airSpecificHeat, sensibleHeat, yearlyAirHeat, yearlyFanEnergy } from './air-heat.js';
 export type { YearlyAirHeat, YearOfWeather } from './air-heat.js';
-export { airGuidance, readGuidance } from './air-guidance.js';
-export type { AirGuidance, GuidanceReading } from './air-guidance.js';
 export { attributionStudy } from './attribution-study.js';
 export type {
   AttributionOptions,
@@ -29,8 +27,8 @@ export type {
   DeviceShare,
   LadderStep,
 } from './attribution-study.js';
-export { doorForce, doorForceGuidance, usualDoorLeaf } from './door-force.js';
-export type { DoorForceGuidance, DoorLeaf } from './door-force.js';
+export { doorForce, usualDoorLeaf } from './door-force.js';
+export type { DoorLeaf } from './door-force.js';
 export { failureCases, failureStudy } from './failure-study.js';
 export type { FailureCase, FailureFactors, FailureResult } from './failure-study.js';
 export { pressureRangeStudy } from './pressure-range-study.js';

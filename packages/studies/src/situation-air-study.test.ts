@@ -10,7 +10,6 @@ import {
   weather,
 } from '../test-data/invented-house.js';
 import { airSpecificHeat } from './air-heat.js';
-import { readGuidance } from './air-guidance.js';
 import { situationAirStudy } from './situation-air-study.js';
 
 const network = compiled(
@@ -44,13 +43,5 @@ describe('the air of a situation', () => {
       inlet!.volumeFlowM3PerS * outdoors * airSpecificHeat * 25,
       6,
     );
-  });
-
-  it('flags air that is fast enough to push fumes out of the hood’s grip', () => {
-    const [inlet] = situationAirStudy(network, question)!.entries;
-    const reading = readGuidance(inlet!.velocityMPerS!, 'make-up air at the hood');
-    expect(reading!.standing).toBe('above');
-    expect(readGuidance(0.2, 'make-up air at the hood')!.standing).toBe('inside');
-    expect(readGuidance(0.2, 'no such row')).toBeUndefined();
   });
 });

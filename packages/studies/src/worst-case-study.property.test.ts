@@ -1,4 +1,4 @@
-import type { Device, House } from '@evendraft/house';
+import { operatingStates, parseHouse, type Device, type House } from '@evendraft/house';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -188,6 +188,42 @@ describe('the worst case by ordering', () => {
     });
     expect(study.counts.solves).toBeLessThan(500);
     expect(Object.keys(study.zones[0]!.lowest.state.running)).toHaveLength(20);
+  });
+
+  it('goes through windows, and agrees on devices with ducts and dampers', async () => {
+    const duct = { diameter: '200 mm', length: '6 m', rise: '4 m' };
+    const result = parseHouse({
+      evendraft: 1,
+      name: 'Synthetic',
+      floorArea: '200 m2',
+      ceilingHeight: '2.5 m',
+      airtightness: '300 L/s at 50 Pa',
+      openings: { window: { area: '0.05 m2', to: 'back', positions: ['open', 'shut'] } },
+      exhaust: {
+        hood: { low: '100 L/s', high: '300 L/s', duct, damper: 'none' },
+        dryer: { flow: '70 L/s', duct: { ...duct, diameter: '100 mm' }, lintScreen: '30 Pa' },
+        'bath fan': {
+          flow: '40 L/s',
+          duct: { ...duct, diameter: '100 mm' },
+          blower: 'remote',
+          damper: { kind: 'motorized', leakageClass: 'AMCA 3' },
+        },
+        'exhaust fan': { flow: '60 L/s', constantFlow: { upTo: '150 Pa' }, duct },
+      },
+    });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    const { house } = result;
+    const every = await worstCaseStudy(compiled(house), { listUpTo: Infinity });
+    const covered = await worstCaseStudy(compiled(house), { listUpTo: 0 });
+    expect(every.unsolved).toEqual([]);
+    expect(every.counts.states).toBe(operatingStates(house).length);
+    expect(every.counts.states).toBe(2 * 3 * 2 * 2 * 2);
+    expect(every.zones[0]?.lowest.state.doors).toEqual({ window: 'shut' });
+    for (const [index, { lowest }] of covered.zones.entries()) {
+      const expected = every.zones[index]?.lowest.pressurePa ?? Number.NaN;
+      // Equal to what the enclosures of both solves leave open.
+      expect(lowest.pressurePa).toBeCloseTo(expected, 5);
+    }
   });
 
   it('names the plainest of the states that tie', async () => {

@@ -69,7 +69,7 @@ const curveFile = branch(
   { list: z.array(curvePoint) },
   {
     description:
-      'The fan curve of the device as installed: points of flow and pressure rise, from shut-off to free delivery.',
+      'The fan curve, of the device as installed or of the bare fan where its duct is described: points of flow and pressure rise, from shut-off to free delivery.',
     examples: ['[[0 cfm, 0.9 in. w.c.], [400 cfm, 0.6 in. w.c.], [600 cfm, 0 Pa]]'],
   },
 );
@@ -133,6 +133,12 @@ function deviceMap(kinds: KindTable<DeviceKind>) {
         ),
       ),
       curve: z.optional(curveFile),
+      stall: z.optional(
+        word(
+          { envelope: 'envelope' },
+          'That the part of its curve that rises with the flow is replaced by the level above it.',
+        ),
+      ),
       zone: z.optional(zoneName),
       to: z.optional(outletFile),
       height: z.optional(heightInZone),

@@ -35,6 +35,8 @@ export type ItemIssueCode =
   | 'device.rating-above-shut-off'
   | 'device.curve-too-short'
   | 'device.curve-rising'
+  | 'device.curve-flat'
+  | 'device.curve-envelope'
   | 'device.curve-without-flow'
   | 'device.constant-flow-without-range'
   | 'interlock.self'
@@ -258,8 +260,19 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   },
   'device.curve-rising': {
     message: () => 'the fan curve rises: more flow at more pressure',
-    hint: () => 'Write points whose pressure falls as the flow grows; leave out the stall.',
+    hint: () => 'Leave out the stall, or write "stall: envelope" beside the curve.',
     remedy: 'Leave out the stalled part of the curve, or check the order of flow and pressure.',
+  },
+  'device.curve-flat': {
+    message: ({ risePa }) => `the fan curve does not fall: two points have ${pascals(risePa)}`,
+    hint: () => 'Write points whose pressure falls as the flow grows.',
+    remedy: 'Give each point of the curve its own pressure, falling as the flow grows.',
+  },
+  'device.curve-envelope': {
+    severity: 'warning',
+    message: () => 'the stalled part of the fan curve is replaced by the level above it',
+    hint: () => 'In that part the fan may move less, and may have two flows at one pressure.',
+    remedy: 'Nothing is to be done if the fan never works in its stall; else measure it.',
   },
   'device.curve-without-flow': {
     message: () => 'the fan curve moves nothing even without back pressure',

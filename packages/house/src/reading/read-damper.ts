@@ -5,7 +5,6 @@ import {
   motorizedDamperLaws,
   openDamperLaw,
   typicalDampers,
-  type FlowLawDescription,
   type TypicalDamperKind,
 } from '@evendraft/airflow';
 import type { IssuePath } from '@evendraft/text';
@@ -56,8 +55,7 @@ export function damperKeys(inFile: DamperInFile): Exclude<DamperInFile, string> 
 /**
  * The laws of a damper: open, or opened by the air, and closed.
  *
- * Where nothing is said of its leakage, that stays inside the tested leakage, and a damper that the air opens
- * has the leakage of a typical one only while its item runs.
+ * Where nothing is said of its leakage, that stays inside the tested leakage.
  *
  * @param reading - where issues and assumptions are collected
  * @param damper - what the file says
@@ -107,8 +105,11 @@ export function readDamper(reading: Reading, damper: TypedDamper): DamperLaws | 
   }
   const pressures = readPressures(reading, damper, kind);
   if (pressures === undefined) return undefined;
-  const law: FlowLawDescription = gravityDamperLaws({ ...size, ...pressures }).working;
-  return coefficient === undefined ? { law, closed: inside } : { law };
+  const law = gravityDamperLaws({ ...size, ...pressures }).working;
+  if (coefficient !== undefined) return { law };
+  // What it leaks while its item rests is in the tested leakage, and so is what it leaks while that runs.
+  const { closedLeakage: _, ...tight } = law;
+  return { law: tight, closed: inside };
 }
 
 /** Flow coefficient of the closed damper [m3/(s Pa^0.5)], where its leakage or class is given. */

@@ -1,4 +1,5 @@
 import {
+  checkFlowLaw,
   flowAt,
   referenceAir,
   typicalFanCurve,
@@ -89,9 +90,12 @@ export function readDeviceLaws(
       report(reading, speed.path, { code: 'section.too-many', parameters });
       return undefined;
     }
-    const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve);
+    const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve, device.inFile.stall);
     const blocked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
     if (blocked === undefined) return undefined;
+    if (checkFlowLaw(blocked).some(({ code }) => code === 'RisingFanCurve')) {
+      warn(reading, speed.path, { code: 'device.curve-envelope', parameters: {} });
+    }
     // What stops reverse flow is then a damper of its own, or nothing.
     const checked = own ? withReverseFlow(blocked) : blocked;
     const ratedFlowM3PerS = flow ?? freeDelivery(blocked);
@@ -118,9 +122,13 @@ function curveOf({ inFile }: NamedSpeed): readonly CurvePointInFile[] | undefine
   return typeof inFile === 'number' ? undefined : inFile.curve;
 }
 
-function curveLaw(curve: readonly CurvePointInFile[]): FlowLawDescription {
+function curveLaw(
+  curve: readonly CurvePointInFile[],
+  stall: 'envelope' | undefined,
+): FlowLawDescription {
   const points = curve.map(({ flow, rise }) => ({ volumeFlowM3PerS: flow, pressureRisePa: rise }));
-  return { kind: 'fanCurve', points, beyondShutOff: 'blocked' };
+  const law = { kind: 'fanCurve', points, beyondShutOff: 'blocked' } as const;
+  return stall === undefined ? law : { ...law, risingPart: stall };
 }
 
 /** Flow of a fan between rooms of the same pressure, in reference air [m3/s]. */
@@ -239,6 +247,10 @@ function reportKeysWithoutEffect(
   { inFile, path }: TypedLaws,
   hasBareFlow: boolean,
 ): void {
+  if (hasBareFlow && inFile.stall !== undefined) {
+    const parameters = { key: 'stall', way: 'flow' };
+    report(reading, [...path, 'stall'], { code: 'key.without-effect', parameters });
+  }
   const way = !hasBareFlow
     ? 'curve'
     : inFile.constantFlow !== undefined

@@ -73,6 +73,8 @@ export function checkLaw(
   for (const { code, field, found, allowed } of problems) {
     if (code === 'RisingFanCurve') {
       report(reading, path, { code: 'device.curve-rising', parameters: {} });
+    } else if (code === 'FanPointsShareARise') {
+      report(reading, path, { code: 'device.curve-flat', parameters: { risePa: found } });
     } else if (code === 'FanCurveTooShort') {
       report(reading, path, { code: 'device.curve-too-short', parameters: {} });
     } else {

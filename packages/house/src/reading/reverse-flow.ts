@@ -11,6 +11,8 @@ import type { FanPoint, FlowLawDescription } from '@evendraft/airflow';
  */
 export function withReverseFlow(law: FlowLawDescription): FlowLawDescription {
   if (law.kind !== 'fanCurve') return law;
+  // Turned about, a part that rises would rise again: its envelope goes straight on.
+  if (law.risingPart !== undefined) return { ...law, beyondShutOff: 'extended' };
   const forward = [...law.points].sort((a, b) => a.volumeFlowM3PerS - b.volumeFlowM3PerS);
   const least = forward[0];
   if (least === undefined) return law;

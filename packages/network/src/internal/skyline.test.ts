@@ -1,11 +1,13 @@
+import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { expect, it } from 'vitest';
+import { createArena } from './arena.js';
 import { createSkyline, factorize, solveFactorized } from './skyline.js';
 import { zoneGraph, zoneOrder } from './zone-order.js';
 
 it('solves a grounded Laplacian of a grid as the product says', () => {
   const [across, size] = [6, 60];
   const first = Int32Array.from({ length: size }, (_, row) => Math.max(0, row - across));
-  const matrix = createSkyline(first);
+  const matrix = createSkyline(first, createArena(size));
   const entry = (row: number, column: number): number =>
     row - column === across || (row - column === 1 && row % across !== 0) ? -(1 + (row % 3)) : 0;
   const dense = Array.from({ length: size }, (_, row) =>
@@ -33,8 +35,43 @@ it('solves a grounded Laplacian of a grid as the product says', () => {
   });
 });
 
+// ml-matrix is a general-purpose library for dense matrices, made by others.
+it('solves random networks of conductances as the Cholesky factors of ml-matrix do', () => {
+  for (let seed = 1; seed <= 20; seed++) {
+    const size = 2 + 3 * seed;
+    const dense = Matrix.zeros(size, size);
+    const random = (k: number): number => 0.5 + 0.5 * Math.sin(12.9898 * seed + 78.233 * k);
+    for (let link = 0; link < 3 * size; link++) {
+      const [one, other] = [Math.floor(random(3 * link) * size), (link * 7) % size];
+      // Four decades of conductances, as between a crack and a doorway.
+      const conductance = 10 ** (4 * random(3 * link + 1) - 2);
+      dense.set(one, one, dense.get(one, one) + conductance);
+      if (one === other) continue;
+      dense.set(other, other, dense.get(other, other) + conductance);
+      dense.set(one, other, dense.get(one, other) - conductance);
+      dense.set(other, one, dense.get(other, one) - conductance);
+    }
+    const matrix = createSkyline(new Int32Array(size));
+    for (let row = 0; row < size; row++) {
+      dense.set(row, row, dense.get(row, row) + 0.01);
+      matrix.diagonal[row] = dense.get(row, row);
+      for (let column = 0; column < row; column++) {
+        matrix.entries[matrix.rowOffset[row]! + column] = dense.get(row, column);
+      }
+    }
+    const right = Float64Array.from({ length: size }, (_, k) => random(1000 + k) - 0.5);
+    const expected = new CholeskyDecomposition(dense).solve(Matrix.columnVector(right));
+    expect(factorize(matrix)).toBe(true);
+    solveFactorized(matrix, right);
+    const largest = Math.max(...expected.to1DArray().map(Math.abs));
+    right.forEach((value, k) => {
+      expect(Math.abs(value - expected.get(k, 0))).toBeLessThan(1e-9 * largest);
+    });
+  }
+});
+
 it('says when a matrix is singular', () => {
-  const matrix = createSkyline(Int32Array.of(0, 0));
+  const matrix = createSkyline(Int32Array.of(0, 0), createArena(2));
   matrix.diagonal.set([1, 1]);
   matrix.entries.set([-1]);
   expect(factorize(matrix)).toBe(false);

@@ -1,10 +1,10 @@
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
-import { tickWords } from './parts/chart-frame.js';
 import { fitText } from './parts/fit-text.js';
 import { ink, label, line, rectangle, textSize } from './parts/marks.js';
 import { straightScale } from './parts/scale.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** What each running device adds to the fall of one zone. Wanted of a study of attribution. */
 export interface DeviceSharesDrawingData {
@@ -42,7 +42,7 @@ export function drawDeviceShares(data: DeviceSharesDrawingData, options: Drawing
   );
   const bars = shown.map((each, index): Markup => {
     const y = 8 + index * rowHeight;
-    const value = `${tickWords(Number(each.changePa.toFixed(1)))} Pa, ${(100 * each.share).toFixed(0)} %`;
+    const value = `${tenths(each.changePa)} Pa, ${(100 * each.share).toFixed(0).replace('-', '\u2212')} %`;
     const [from, to] = [Math.min(x(0), x(each.changePa)), Math.max(x(0), x(each.changePa))];
     const box = { x: from, y: y + 17, width: Math.max(1, to - from), height: 10 };
     return markup`${[
@@ -59,7 +59,7 @@ export function drawDeviceShares(data: DeviceSharesDrawingData, options: Drawing
     height: bottom + (more > 0 ? 24 : 6),
     title: `Share of each device in the fall of ${data.zone}`,
     description: `With ${data.situation}: ${shown
-      .map(({ device, changePa }) => `${device} ${changePa.toFixed(1)} Pa`)
+      .map(({ device, changePa }) => `${device} ${tenths(changePa)} Pa`)
       .join(', ')}.`,
     body: [
       ...bars,

@@ -5,6 +5,7 @@ import { chartFrame, tickWords, type ChartFrame } from './parts/chart-frame.js';
 import { fitText } from './parts/fit-text.js';
 import { ink, label, line, polyline, px, strokes, textSize } from './parts/marks.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /**
  * Pressure of a zone against exhaust flow. Wanted of a study: the zone's pressure for a rising exhaust
@@ -137,7 +138,7 @@ function legendRows(
   const rows = [
     ...data.curves.map(({ name }, index) => ({ name, key: curveKey(index) })),
     ...data.operatingPoints.map(({ name, exhaustFlowM3PerS, pressurePa }, index) => ({
-      name: `${place.flow(exhaustFlowM3PerS).toFixed(0)} ${place.unit}, ${tickWords(Number(pressurePa.toFixed(1)))} Pa: ${name}`,
+      name: `${place.flow(exhaustFlowM3PerS).toFixed(0)} ${place.unit}, ${tenths(pressurePa)} Pa: ${name}`,
       key: (y: number) => numberedPoint([15, y - 4], index + 1),
     })),
   ].slice(0, 14);
@@ -160,7 +161,7 @@ export function curveKey(index: number): (y: number) => Markup {
 function describe({ condition, curves, operatingPoints }: ExhaustCurveDrawingData): string {
   const points = operatingPoints
     .slice(0, 8)
-    .map(({ name, pressurePa }) => `${name} at ${pressurePa.toFixed(1)} Pa`)
+    .map(({ name, pressurePa }) => `${name} at ${tenths(pressurePa)} Pa`)
     .join('; ');
   return `${condition}. Curves: ${curves.map(({ name }) => name).join(', ')}. Operating points: ${points}.`;
 }

@@ -2,10 +2,11 @@ import { markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { curveKey, numberedPoint, strokeOf } from './exhaust-curve.js';
-import { chartFrame, tickWords } from './parts/chart-frame.js';
+import { chartFrame } from './parts/chart-frame.js';
 import { fitText } from './parts/fit-text.js';
 import { label, polyline, textSize } from './parts/marks.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** A point of a curve: flow through a fan or a duct, and the pressure that goes with it. */
 export interface FlowPressurePoint {
@@ -74,7 +75,7 @@ export function drawFanAndSystem(data: FanAndSystemDrawingData, options: Drawing
     { key: curveKey(1), text: 'duct alone' },
     {
       key: curveKey(2),
-      text: `duct and house suction of ${tickWords(Number(data.houseSuctionPa.toFixed(1)))} Pa`,
+      text: `duct and house suction of ${tenths(data.houseSuctionPa)} Pa`,
     },
     {
       key: (y: number) => numberedPoint([15, y - 4], 1),

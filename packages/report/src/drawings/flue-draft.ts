@@ -63,7 +63,7 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
     frame.x(degrees(point.outdoorTemperatureC)),
     frame.y(point.draftPa),
   ];
-  const base = frame.y(Math.min(0, ...drafts));
+  const base = frame.area.y + frame.area.height;
   const [first, last] = [suction[0], suction.at(-1)];
   const under =
     first === undefined || last === undefined

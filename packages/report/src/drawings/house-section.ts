@@ -7,6 +7,7 @@ import { tickWords } from './parts/chart-frame.js';
 import { ink, label, line, rectangle, textSize, type Box } from './parts/marks.js';
 import { sectionPlaces, type SectionPlaces } from './parts/section-places.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 const sideBySideFrom = 560;
 const panelHeight = 330;
@@ -110,7 +111,7 @@ function zoneWords(parts: {
   if (zoneBox.height < 30 || room < 24) return markup``;
   const lines = zoneBox.height < 60 ? 1 : 2;
   const name = wrapLabel(zone, { width: room, size: textSize, lines });
-  const value = pressure === undefined ? [] : [`${tickWords(Number(pressure.toFixed(1)))} Pa`];
+  const value = pressure === undefined ? [] : [`${tenths(pressure)} Pa`];
   const texts = [
     ...name.map((text) => ({ text, bold: true })),
     ...value.map((text) => ({ text: fitText(text, room + 14, textSize), bold: false })),
@@ -175,6 +176,6 @@ function pressuresOf({ pressures }: SectionState): readonly number[] {
 function describe({ title, pressures }: SectionState): string {
   const words = pressures
     .slice(0, 10)
-    .map(({ zone, pressurePa }) => `${zone} ${pressurePa.toFixed(1)} Pa`);
+    .map(({ zone, pressurePa }) => `${zone} ${tenths(pressurePa)} Pa`);
   return `${title}: ${words.join(', ')}.`;
 }

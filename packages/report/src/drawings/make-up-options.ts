@@ -6,6 +6,7 @@ import { fitText, textWidth } from './parts/fit-text.js';
 import { ink, label, line, px, textSize } from './parts/marks.js';
 import { roundTicks, straightScale, type Scale } from './parts/scale.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** Make-up options with what each leaves of the suction. Wanted of a study of sizing. */
 export interface MakeUpOptionsDrawingData {
@@ -60,8 +61,7 @@ export function drawMakeUpOptions(data: MakeUpOptionsDrawingData, options: Drawi
     title: 'Make-up options compared',
     description: `${data.situation}: ${shown
       .map(
-        ({ name, worstPressurePa, verdict }) =>
-          `${name} ${worstPressurePa.toFixed(1)} Pa, ${verdict}`,
+        ({ name, worstPressurePa, verdict }) => `${name} ${tenths(worstPressurePa)} Pa, ${verdict}`,
       )
       .join('; ')}.`,
     body: [
@@ -105,7 +105,7 @@ function option(
   },
 ): Markup {
   const { x, y, width, rowHeight } = place;
-  const value = `${tickWords(Number(each.worstPressurePa.toFixed(1)))} Pa, ${each.verdict}`;
+  const value = `${tenths(each.worstPressurePa)} Pa, ${each.verdict}`;
   const name = each.recommended === undefined ? each.name : `${each.name} (recommended)`;
   const [end, bar] = [x(each.worstPressurePa), y + rowHeight - 13];
   const alone = width < 500;

@@ -8,6 +8,7 @@ import { ink, label, line, rectangle, textSize } from './parts/marks.js';
 import type { Scale } from './parts/scale.js';
 import { spreadLabels } from './parts/spread-labels.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** The worst case as a ladder that leads down from outdoors. */
 export interface PressureLadderDrawingData {
@@ -29,10 +30,10 @@ export interface PressureLadderDrawingData {
 type LadderAppliance = PressureLadderDrawingData['appliances'][number];
 
 const ladderHeight = 216;
-const headRoom = 50;
+const headRoom = 58;
 const footRoom = 40;
 const axisRoom = 40;
-const leastColumn = 116;
+const leastColumn = 140;
 const zonesShown = 10;
 const appliancesShown = 8;
 
@@ -50,7 +51,7 @@ export function drawPressureLadder(
 ): string {
   const { width, id } = options;
   const shown = data.appliances.slice(0, appliancesShown);
-  const zonesRoom = width < 500 ? 132 : 176;
+  const zonesRoom = width < 500 ? 150 : 176;
   const first = Math.max(1, Math.floor((width - axisRoom - zonesRoom) / leastColumn));
   const next = Math.max(1, Math.floor((width - axisRoom) / leastColumn));
   const rows = [shown.slice(0, first), ...chunks(shown.slice(first), next)];
@@ -131,7 +132,7 @@ function zoneRungs(
     line([x, y(0)], [x, top + ladderHeight], { color: ink.soft }),
     ...shown.map(({ zone, pressurePa }, index) => {
       const at = places[index] ?? 0;
-      const number = oneDecimal(pressurePa);
+      const number = tenths(pressurePa);
       const room = place.room - 42 - textWidth(number, textSize);
       return markup`${[
         line([x - 5, y(pressurePa)], [x + 8, y(pressurePa)], { color: ink.deep, width: 3 }),
@@ -196,14 +197,14 @@ function applianceLadder(
     line([x - half, y(0)], [x - half, bottom], { color: ink.soft }),
     line([x + half, y(0)], [x + half, bottom], { color: ink.soft }),
     line([x - half - 7, limitAt], [x + half + 7, limitAt], { width: 3 }),
-    label(`limit ${oneDecimal(limitPa)}`, {
+    label(`limit ${tenths(limitPa)}`, {
       x: x - room / 2 + 2,
       y: Math.max(limitAt - 5, top + 10),
       size: 11,
       halo: true,
     }),
     markup`<circle cx="${round(x)}" cy="${round(valueAt)}" r="6" fill="${verdict === 'within the limit' ? ink.paper : ink.line}" stroke="${ink.line}" stroke-width="2"/>`,
-    label(oneDecimal(valuePa), {
+    label(tenths(valuePa), {
       x: x + half + 9,
       y: valueAt + (Math.abs(valueAt - limitAt) < 10 ? 15 : 4),
       bold: true,
@@ -216,20 +217,16 @@ function applianceLadder(
 function describe({ situation, zones, appliances }: PressureLadderDrawingData): string {
   const deepest = zones
     .slice(0, 5)
-    .map(({ zone, pressurePa }) => `${zone} ${oneDecimal(pressurePa)} Pa`)
+    .map(({ zone, pressurePa }) => `${zone} ${tenths(pressurePa)} Pa`)
     .join(', ');
   const judged = appliances
     .slice(0, appliancesShown)
     .map(
       ({ appliance, verdict, valuePa, limitPa }) =>
-        `${appliance}: ${oneDecimal(valuePa)} Pa against a limit of ${oneDecimal(limitPa)} Pa, ${verdict}`,
+        `${appliance}: ${tenths(valuePa)} Pa against a limit of ${tenths(limitPa)} Pa, ${verdict}`,
     )
     .join('; ');
   return `With ${situation}: ${deepest}. ${judged === '' ? 'No appliance was judged' : judged}.`;
-}
-
-function oneDecimal(value: number): string {
-  return tickWords(Number(value.toFixed(1))).replace(/^(\u2212?\d+)$/u, '$1.0');
 }
 
 function round(value: number): number {

@@ -5,6 +5,7 @@ import { fitText, textWidth } from './parts/fit-text.js';
 import { ink, label, line, px, textSize } from './parts/marks.js';
 import { roundTicks, straightScale } from './parts/scale.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** Every situation of a study, worst first. */
 export interface StateStripDrawingData {
@@ -123,8 +124,4 @@ function namedRow(
     }),
     label(words, { x: 96, y: place.y }),
   ]}`;
-}
-
-function tenths(pressurePa: number): string {
-  return (pressurePa + 0).toFixed(1).replace('-', '\u2212');
 }

@@ -6,6 +6,7 @@ import { fitText } from './parts/fit-text.js';
 import { ink, label, line, px, textSize } from './parts/marks.js';
 import { roundTicks, straightScale } from './parts/scale.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { tenths } from './parts/tenths.js';
 
 /** The worst pressure with the wind from each side. */
 export interface WindRoseDrawingData {
@@ -108,11 +109,11 @@ function listRows(data: WindRoseDrawingData, { system }: DrawingOptions): readon
     .slice(0, 12)
     .map(({ weather, windFromDeg, windSpeedMPerS, pressurePa }, index) => {
       const speed = inColumnUnit(windSpeedMPerS, 'speed', system).toFixed(0);
-      return `${index + 1}. ${minus(pressurePa)} Pa: ${speed} ${unit} from ${windFromDeg.toFixed(0)}°, ${weather}`;
+      return `${index + 1}. ${tenths(pressurePa)} Pa: ${speed} ${unit} from ${windFromDeg.toFixed(0)}°, ${weather}`;
     });
   return [
     ...shown,
-    ...still(data).map(({ pressurePa }) => `${minus(pressurePa)} Pa: still air, the dashed ring`),
+    ...still(data).map(({ pressurePa }) => `${tenths(pressurePa)} Pa: still air, the dashed ring`),
   ];
 }
 
@@ -120,11 +121,7 @@ function describe(data: WindRoseDrawingData): string {
   const winds = data.winds
     .slice(0, 12)
     .map(
-      ({ windFromDeg, pressurePa }) => `from ${windFromDeg.toFixed(0)}° ${minus(pressurePa)} Pa`,
+      ({ windFromDeg, pressurePa }) => `from ${windFromDeg.toFixed(0)}° ${tenths(pressurePa)} Pa`,
     );
   return `Deepest zone in the worst state, by wind: ${winds.join(', ')}.`;
-}
-
-function minus(pressurePa: number): string {
-  return (pressurePa + 0).toFixed(1).replace('-', '\u2212');
 }

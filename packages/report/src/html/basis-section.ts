@@ -1,5 +1,6 @@
 import { markup, type Markup } from '../internal/markup.js';
 import { proofSentences, roundedUp } from '../internal/proof-sentences.js';
+import { rangeWarningWords } from '../internal/range-warning-words.js';
 import {
   airtightnessTable,
   applianceTable,
@@ -36,18 +37,25 @@ ${[
 }
 
 /**
- * What was assumed, and what this version does not look at.
+ * What was assumed, which laws leave their range, and what this version does not look at.
  *
  * @param input - assessment and units
  * @returns HTML
  */
 export function assumptionSection({ assessment, system }: HtmlInput): Markup {
   const table = assumptionTable(assessment, system);
+  const beyond = rangeWarningWords(assessment.worstCase);
   return markup`${
     table.rows.length === 0
       ? markup`<p>Nothing was assumed: the house file gave every value that was used.</p>`
       : htmlTable(table, { system })
   }
+${
+  beyond.length === 0
+    ? undefined
+    : markup`<h3>Laws beyond their range</h3>
+${htmlList(beyond)}`
+}
 <h3>Not modelled</h3>
 ${
   assessment.notModelled.length === 0

@@ -26,8 +26,8 @@ export interface HtmlTableOptions {
  * @returns HTML; nothing where there are no rows
  */
 export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup {
-  const { id, caption, note, columns, rows } = table;
-  const { system, rowsAtMost = 200 } = options;
+  const { id, caption, note, columns, rows } = withoutEmptyColumns(table);
+  const { system, rowsAtMost = 100 } = options;
   if (rows.length === 0) return markup``;
   const shown = rows.slice(0, rowsAtMost);
   const left = rows.length - shown.length;
@@ -48,6 +48,27 @@ ${body}</tbody></table></div>
 ${left > 0 ? markup`<p class="note">And ${left} more rows; the tables as CSV and the result as JSON hold them all.</p>` : undefined}`;
 }
 
+/** A column of numbers that nobody has takes room from the others. */
+function withoutEmptyColumns(table: ReportTable): ReportTable {
+  const kept = table.columns.map(
+    ({ quantity }, index) =>
+      quantity === undefined || table.rows.some((row) => row[index] !== undefined),
+  );
+  return {
+    ...table,
+    columns: table.columns.filter((_, index) => kept[index]),
+    rows: table.rows.map((row) => row.filter((_, index) => kept[index])),
+  };
+}
+
+/** A row must fit on a sheet, whatever names stand in it; files of the tables hold texts whole. */
+const longestText = 500;
+
+function shortened(text: string): string {
+  if (text.length <= longestText) return text;
+  return `${text.slice(0, longestText)}… (shortened here, whole in CSV and JSON)`;
+}
+
 /** A table of so few rows is never split in print. */
 const shortRows = 10;
 
@@ -56,7 +77,7 @@ function htmlCell(
   place: { readonly column: ReportColumn; readonly system: UnitSystem; readonly first: boolean },
 ): Markup {
   const { column, system, first } = place;
-  const text = cellText(cell, column, system);
+  const text = shortened(cellText(cell, column, system));
   const quantity = column.quantity === undefined ? undefined : markup` class="n"`;
   const shown =
     typeof cell === 'number'

@@ -55,7 +55,7 @@ dd { margin: 0; }
 .signatures { display: grid; grid-template-columns: repeat(auto-fit, minmax(13rem, 1fr)); gap: 2.6rem 2rem; margin-top: 2.6rem; break-inside: avoid; }
 .signatures p { border-top: 1px solid var(--ink); margin: 0; padding-top: 0.2rem; font-size: 0.875rem; }
 footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6rem; font-size: 0.8125rem; color: var(--soft); }
-@media (max-width: 38rem) {
+@media (max-width: 44rem) {
   .wide { display: none; }
   .narrow { display: block; }
   dl { grid-template-columns: 1fr; gap: 0 1rem; }
@@ -69,6 +69,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   h1 { font-size: 17pt; }
   h2 { font-size: 13pt; margin-top: 14pt; }
   table { font-size: 8.5pt; }
+  figcaption { font-size: 9pt; }
   caption .note, .note, .tag { font-size: 8pt; }
   .scroll { overflow: visible; }
   .wide { display: block; }

@@ -125,9 +125,16 @@ export function makeUpFlowTable(assessment: Assessment): ReportTable {
       { header: 'Opening' },
       { header: 'Damper' },
       { header: 'Into the house', quantity: 'volumeFlow' },
+      { header: 'At its face', quantity: 'faceVelocity' },
     ],
     rows: deepestPerState(assessment.worstCase.situations).flatMap(({ label, makeUp }) =>
-      makeUp.map(({ opening, damper, flowM3PerS }) => [label, opening, damper, flowM3PerS]),
+      makeUp.map(({ opening, damper, flowM3PerS, faceVelocityMPerS }) => [
+        label,
+        opening,
+        damper,
+        flowM3PerS,
+        faceVelocityMPerS,
+      ]),
     ),
   };
 }

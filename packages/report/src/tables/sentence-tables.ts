@@ -1,13 +1,14 @@
 import type { Assessment } from '../assessment.js';
 import { proofSentences } from '../internal/proof-sentences.js';
+import { rangeWarningWords } from '../internal/range-warning-words.js';
 import type { ReportTable } from './report-table.js';
 
 /**
  * What the report says in sentences, as tables of one column for CSV: cautions, what is not
- * modelled, the proof, and what is needed to reproduce the result.
+ * modelled, laws beyond their range, the proof, and what is needed to reproduce the result.
  *
  * @param assessment - what was found
- * @returns four tables
+ * @returns tables; some may have no rows
  */
 export function sentenceTables(assessment: Assessment): readonly ReportTable[] {
   const sentences = (id: string, caption: string, texts: readonly string[]): ReportTable => ({
@@ -19,6 +20,7 @@ export function sentenceTables(assessment: Assessment): readonly ReportTable[] {
   return [
     sentences('cautions', 'Cautions', assessment.cautions),
     sentences('not-modelled', 'Not modelled', assessment.notModelled),
+    sentences('beyond-range', 'Laws beyond their range', rangeWarningWords(assessment.worstCase)),
     sentences('proof', 'Proof of the solve', proofSentences(assessment.worstCase)),
     {
       id: 'origin',

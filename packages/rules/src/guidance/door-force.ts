@@ -1,4 +1,5 @@
 import type { Source } from '@evendraft/house';
+import { doorForce } from '@evendraft/studies';
 import { judgedBy, type Rule } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { siOf } from '../internal/si-of.js';
@@ -19,31 +20,6 @@ export interface DoorForceInput {
   readonly closerN?: number;
   /** True for a door between rooms, which accessibility rules speak of. */
   readonly interior: boolean;
-}
-
-/**
- * Force at the handle that opens a door against a pressure [N].
- *
- * F = ΔP·A·W / (2·(W − d)) + closer: the pressure acts at the middle of the door, the hand at W − d from
- * the hinge. Negative where the pressure outdoes the closer and pushes the door open. Source: moments
- * about the hinge, derived.
- *
- * @param input - pressure, size, handle and closer
- * @returns the force [N]
- * @throws RulesArgumentError where the handle is not on the door
- *
- * @example
- * doorForce({
- *   door: 'front door', holdingPressurePa: 50, widthM: 0.9, heightM: 2, handleToEdgeM: 0.1, interior: false,
- * }).toFixed(1); // => '50.6'
- */
-export function doorForce(input: DoorForceInput): number {
-  const { holdingPressurePa, widthM, heightM, handleToEdgeM, closerN = 0 } = input;
-  const lever = widthM - handleToEdgeM;
-  if (!(lever > 0 && handleToEdgeM >= 0)) {
-    throw new RulesArgumentError('handleToEdgeM', handleToEdgeM, 'from 0 to less than the width');
-  }
-  return (holdingPressurePa * widthM * heightM * widthM) / (2 * lever) + closerN;
 }
 
 /** One guide on what a person can open. */
@@ -93,6 +69,8 @@ export const doorForceGuides: readonly DoorForceGuide[] = [
 /**
  * The force on a door held against what a person can open; a door pushed open is told apart.
  *
+ * force = ± pressure part of `doorForce` + closer: negative where the pressure outdoes the closer.
+ *
  * @param input - pressure, size, handle and closer
  * @param guides - other guides than those from memory
  * @returns one finding for each guide that is for the door
@@ -102,7 +80,7 @@ export function judgeDoorForce(
   input: DoorForceInput,
   guides: readonly DoorForceGuide[] = doorForceGuides,
 ): readonly RuleFinding[] {
-  const force = doorForce(input);
+  const force = openingForce(input);
   const { door, holdingPressurePa, widthM, heightM, handleToEdgeM, closerN = 0, interior } = input;
   const flies = force < 0;
   return guides
@@ -147,4 +125,14 @@ export function judgeDoorForce(
         },
       );
     });
+}
+
+/** Force at the handle that opens the door; negative where the pressure outdoes the closer [N]. */
+function openingForce(input: DoorForceInput): number {
+  const { holdingPressurePa, widthM, heightM, handleToEdgeM, closerN = 0 } = input;
+  if (!(handleToEdgeM >= 0 && handleToEdgeM < widthM)) {
+    throw new RulesArgumentError('handleToEdgeM', handleToEdgeM, 'from 0 to less than the width');
+  }
+  const ofPressure = doorForce(holdingPressurePa, { widthM, heightM, handleToEdgeM, closerN: 0 });
+  return Math.sign(holdingPressurePa) * ofPressure + closerN;
 }

@@ -11,8 +11,9 @@ export function allExhaustTest(source: Source): TestConfiguration {
   return {
     id: 'all-exhaust',
     words:
-      'Dryer and all exhaust fans at high; interior doors and the air handler as they lower the zone most; hearth damper closed; the appliance of the smallest input fires first, then all.',
+      'Dryer and all exhaust fans at high; interior doors and the air handler as they lower the zone most; hearth damper closed, the summer cooling fan off; the appliance of the smallest input fires first, then all.',
     exhaust: 'all',
+    without: ['summer cooling fan'],
     doors: 'where worse',
     hearthDamper: 'closed',
     airHandler: 'where it lowers the zone',

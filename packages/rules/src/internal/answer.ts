@@ -96,9 +96,21 @@ export function lacks(
     ...frame(rule, about),
     applies: about.applies ?? 'yes',
     verdict: 'not judged',
-    reason: `The house does not say ${give.join('; nor ')}.`,
+    reason: `Not given: ${give.join('; ')}.`,
     give,
   };
+}
+
+/**
+ * A finding of a rule that applies and has nothing to be held against.
+ *
+ * @param rule - the rule
+ * @param about - subject, why it applies, arithmetic
+ * @param reason - why there is no verdict, as a sentence
+ * @returns the finding, not judged
+ */
+export function withoutLimit(rule: Rule, about: About, reason: string): RuleFinding {
+  return { ...frame(rule, about), applies: 'yes', verdict: 'not judged', reason };
 }
 
 function frame(rule: Rule, about: About): Omit<RuleFinding, 'applies' | 'verdict'> {

@@ -1,4 +1,4 @@
-import type { Device, House } from '@evendraft/house';
+import type { Device, DeviceKind, House } from '@evendraft/house';
 
 /**
  * Rated flow of a device at its highest speed [m³/s].
@@ -10,15 +10,21 @@ export function highestFlow({ speeds }: Device): number {
   return Math.max(0, ...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
 }
 
+/** Exhaust that takes no air from the rooms, or runs with windows open. */
+const notFromRooms: readonly DeviceKind[] = ['attic fan', 'summer cooling fan', 'subslab fan'];
+
 /**
- * The exhaust of a house that moves air, strongest first; of equals the first of the house.
+ * The exhaust that takes air out of the rooms of a house, strongest first; of equals the first of the house.
  *
  * @param house - the house
  * @returns its exhaust devices
  */
 export function exhaustSystems(house: House): readonly Device[] {
   return house.devices
-    .filter(({ direction, speeds }) => direction === 'exhaust' && speeds.length > 0)
+    .filter(
+      ({ direction, speeds, kind }) =>
+        direction === 'exhaust' && speeds.length > 0 && !notFromRooms.includes(kind),
+    )
     .sort((one, other) => highestFlow(other) - highestFlow(one));
 }
 

@@ -14,8 +14,9 @@ export function openingsToRooms(
   zone: string,
 ): readonly { readonly opening: Opening; readonly areaM2: number }[] {
   return house.openings.flatMap((opening) => {
-    const { law, to } = opening;
-    if (to.kind !== 'zone' || law.kind !== 'orifice') return [];
+    const { law, to, positions } = opening;
+    // What can be shut is not permanent.
+    if (to.kind !== 'zone' || law.kind !== 'orifice' || positions !== undefined) return [];
     return opening.zone === zone || to.zone === zone ? [{ opening, areaM2: law.areaM2 }] : [];
   });
 }
@@ -30,8 +31,8 @@ export function openingsToRooms(
 export function joinedZones(house: House, zone: string): readonly string[] {
   const joined = [zone];
   for (const here of joined) {
-    for (const { to, zone: from } of house.openings) {
-      if (to.kind !== 'zone') continue;
+    for (const { to, zone: from, positions } of house.openings) {
+      if (to.kind !== 'zone' || positions !== undefined) continue;
       const other = from === here ? to.zone : to.zone === here ? from : undefined;
       if (other !== undefined && !joined.includes(other)) joined.push(other);
     }

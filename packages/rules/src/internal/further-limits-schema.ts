@@ -60,7 +60,7 @@ const corners = z
         code: 'custom',
         input: context.value,
         path: [index, 'outdoorTemperatureC'],
-        params: { code: 'limits.order', parameters },
+        params: { kind: 'order', parameters },
       });
     });
   });
@@ -97,7 +97,7 @@ const ambientCo = z
         code: 'custom',
         input: context.value,
         path: [index, 'fromPpm'],
-        params: { code: 'limits.order', parameters },
+        params: { kind: 'order', parameters },
       });
     });
   });

@@ -28,7 +28,7 @@ const chimney = z
     const { fromHeightM = 0, belowHeightM = Infinity } = context.value;
     if (fromHeightM < belowHeightM) return;
     const parameters = { from: fromHeightM, below: belowHeightM };
-    const params = { code: 'limits.height-range', parameters };
+    const params = { kind: 'height-range', parameters };
     context.issues.push({ code: 'custom', input: context.value, path: ['belowHeightM'], params });
   });
 
@@ -50,7 +50,7 @@ const appliesTo = z
   })
   .check((context) => {
     if (context.value.alone === undefined || context.value.sharesVentWith === undefined) return;
-    const params = { code: 'limits.alone-and-shared', parameters: {} };
+    const params = { kind: 'alone-and-shared', parameters: {} };
     context.issues.push({ code: 'custom', input: context.value, path: ['alone'], params });
   });
 

@@ -1,26 +1,46 @@
 import { suggest, type Issue, type IssueParameters, type IssuePath } from '@evendraft/text';
 import type * as z from 'zod';
-import { limitSetJsonSchema } from '../limit-set-json-schema.js';
-import type { LimitSetIssueCode } from '../limit-set-issues.js';
+
+/** The file that is read: what its codes begin with, and its keys as JSON Schema. */
+export interface ReadFile {
+  readonly prefix: 'limits' | 'facts';
+  /** Made only where a key is not known. */
+  readonly schema: () => SchemaNode;
+}
+
+/** As much of a JSON Schema as tells which keys are known where. */
+export interface SchemaNode {
+  readonly properties?: Readonly<Record<string, SchemaNode>>;
+  /** Present where the keys are names of the user's own. */
+  readonly additionalProperties?: SchemaNode | boolean;
+  readonly items?: SchemaNode;
+}
 
 /**
- * The project's issues for what the schema says of a limit set, each at its own key.
+ * The project's issues for what the schema says of a file, each at its own key.
  *
  * @param problem - one problem as the schema reports it, its input included
+ * @param file - the file's prefix and keys
  * @returns one issue, or one for each unknown key
  */
-export function schemaIssues(problem: z.core.$ZodIssue): readonly Issue[] {
+export function schemaIssues(problem: z.core.$ZodIssue, file: ReadFile): readonly Issue[] {
   const path = problem.path.map((step) => (typeof step === 'number' ? step : String(step)));
-  const at = (code: LimitSetIssueCode, parameters: IssueParameters): readonly Issue[] => [
-    limitSetIssue(code, path, parameters),
+  const issueAt = (kind: string, where: IssuePath, parameters: IssueParameters): Issue => ({
+    code: `${file.prefix}.${kind}`,
+    severity: 'error',
+    path: where,
+    parameters,
+  });
+  const at = (kind: string, parameters: IssueParameters): readonly Issue[] => [
+    issueAt(kind, path, parameters),
   ];
   const { input } = problem;
   const found = shown(input);
   switch (problem.code) {
     case 'unrecognized_keys': {
-      const allowed = keysAt(path);
+      const allowed = keysAt(file.schema(), path);
       return problem.keys.map((key) =>
-        limitSetIssue('limits.unknown-key', [...path, key], {
+        issueAt('unknown-key', [...path, key], {
           found: key,
           allowed,
           ...near(key, allowed),
@@ -29,52 +49,36 @@ export function schemaIssues(problem: z.core.$ZodIssue): readonly Issue[] {
     }
     case 'invalid_type':
       return isMissing(input, path)
-        ? at('limits.missing', { expected: typeWords(problem.expected) })
-        : at('limits.wrong-type', { found, expected: typeWords(problem.expected) });
+        ? at('missing', { expected: typeWords(problem.expected) })
+        : at('wrong-type', { found, expected: typeWords(problem.expected) });
     case 'invalid_value': {
       const allowed = problem.values.map(String);
-      if (isMissing(input, path)) return at('limits.missing', { expected: allowed });
-      if (path[0] === 'evendraftLimits') return at('limits.version', { found });
+      if (isMissing(input, path)) return at('missing', { expected: allowed });
+      if (path[0] === 'evendraftLimits') return at('version', { found });
       const typed = typeof input === 'string' ? near(input, allowed) : {};
-      return at('limits.not-allowed', { found, allowed, ...typed });
+      return at('not-allowed', { found, allowed, ...typed });
     }
     case 'too_big':
       return Number(problem.maximum) === 0
-        ? at('limits.sign', { found })
-        : at('limits.too-large', { found, highest: Number(problem.maximum) });
+        ? at('sign', { found })
+        : at('too-large', { found, highest: Number(problem.maximum) });
     case 'too_small':
       return problem.origin === 'number'
-        ? at('limits.out-of-range', { found, lowest: Number(problem.minimum) })
-        : at('limits.empty', { found: problem.origin === 'array' ? 'the list' : 'the text' });
+        ? at('out-of-range', { found, lowest: Number(problem.minimum) })
+        : at('empty', { found: problem.origin === 'array' ? 'the list' : 'the text' });
     case 'invalid_format':
-      return at(path.at(-1) === 'edition' ? 'limits.edition-form' : 'limits.id-form', { found });
+      return at(path.at(-1) === 'edition' ? 'edition-form' : 'id-form', { found });
     case 'custom': {
-      const { code, parameters } = problem.params as {
-        readonly code: LimitSetIssueCode;
+      const { kind, parameters } = problem.params as {
+        readonly kind: string;
         readonly parameters: IssueParameters;
       };
-      return at(code, parameters);
+      return at(kind, parameters);
     }
     default:
       // The schema has no unions, keys of records or multiples, so nothing else can come.
-      return at('limits.wrong-type', { found, expected: problem.message });
+      return at('wrong-type', { found, expected: problem.message });
   }
-}
-
-/**
- * An issue of a limit set.
- *
- * @param code - one of the catalogue's codes
- * @param path - keys and list indexes from the root
- * @param parameters - what the message is made from
- * @returns the issue, always an error
- */
-export function limitSetIssue(
-  code: LimitSetIssueCode,
-  path: IssuePath,
-  parameters: IssueParameters,
-): Issue {
-  return { code, severity: 'error', path, parameters };
 }
 
 /**
@@ -118,16 +122,16 @@ function shown(input: unknown): string {
   return input === undefined || input === null ? 'nothing' : 'keys and values';
 }
 
-interface SchemaNode {
-  readonly properties?: Readonly<Record<string, SchemaNode>>;
-  readonly items?: SchemaNode;
+/** The keys that the schema knows at a path. */
+function keysAt(schema: SchemaNode, path: IssuePath): readonly string[] {
+  const node = path.reduce<SchemaNode>(
+    (here, step) => (typeof step === 'number' ? here.items : underKey(here, step)) ?? {},
+    schema,
+  );
+  return Object.keys(node.properties ?? {});
 }
 
-/** The keys that the schema knows at a path. */
-function keysAt(path: IssuePath): readonly string[] {
-  let node: SchemaNode | undefined = limitSetJsonSchema();
-  for (const step of path) {
-    node = typeof step === 'number' ? node?.items : node?.properties?.[step];
-  }
-  return Object.keys(node?.properties ?? {});
+function underKey(node: SchemaNode, key: string): SchemaNode | undefined {
+  const { properties, additionalProperties: named } = node;
+  return properties?.[key] ?? (typeof named === 'object' ? named : undefined);
 }

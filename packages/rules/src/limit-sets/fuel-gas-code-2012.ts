@@ -34,7 +34,7 @@ export const fuelGasCode2012: LimitSet = {
   region: 'United States',
   summary:
     'No limit of depressurization: after 5 minutes of main burner nothing may spill at the relief opening of the draft hood; carbon monoxide has levels in the room and limits in the gas by kind of appliance.',
-  note: 'An appendix binds only where a jurisdiction adopted it. It is for appliances that are installed already.',
+  note: 'An appendix binds only where a jurisdiction adopted it. It is for appliances that are installed already. Everyone leaves as well where combustible gas reaches 20 % of its lower explosive limit (IRC 2018, D.2 (4)).',
   testSetUp:
     'All exhaust fans at their highest speed and dryers on, doors and windows shut, fireplace dampers closed, the summer fan off; after 5 minutes of main burner the relief opening is checked; then again with all other gas appliances of the room firing.',
   testConfigurations: [
@@ -43,6 +43,7 @@ export const fuelGasCode2012: LimitSet = {
       words:
         'All exhaust fans at high, dryers on, interior doors shut, hearth damper closed, the summer fan off; each appliance fires alone, then all.',
       exhaust: 'all',
+      without: ['summer cooling fan'],
       doors: 'all shut',
       hearthDamper: 'closed',
       airHandler: 'not stated',

@@ -23,7 +23,11 @@ export const canadaVentingTest: Screen = {
       section: 'screening, as a course text for gas technicians restates it',
       status: 'found second-hand',
     },
-    notes: ['Within means that this screen does not ask for the test; other rules may.'],
+    notes: [
+      'Walls that are not said to be of stucco are taken as not, where the year is known.',
+      'An air-sealed house counts as tight from 125 L/s, where any other asks for the test too.',
+      'Within means that this screen does not ask for the test; other rules may.',
+    ],
   },
   run({ house, facts }) {
     const exhaust = exhaustSystems(house).reduce((sum, device) => sum + highestFlow(device), 0);
@@ -32,13 +36,11 @@ export const canadaVentingTest: Screen = {
       ({ vent, fuel, zone }) =>
         vent === 'open hearth' && fuel !== 'gas' && inside.some(({ id }) => id === zone),
     );
-    const { builtInYear: year, sealedOrStuccoed = false } = facts;
+    const { builtInYear: year, stuccoed = false } = facts;
     const tight =
-      sealedOrStuccoed ||
-      (year !== undefined && (year > 1993 || (year > 1970 && exhaust > tightTrigger)));
-    const trigger =
-      tight || (year === undefined && !sealedOrStuccoed) ? tightTrigger : otherTrigger;
-    const known = year !== undefined || sealedOrStuccoed;
+      stuccoed || (year !== undefined && (year > 1993 || (year > 1970 && exhaust > tightTrigger)));
+    const trigger = tight || (year === undefined && !stuccoed) ? tightTrigger : otherTrigger;
+    const known = year !== undefined || stuccoed;
     return [
       judgedBy(
         this.rule,

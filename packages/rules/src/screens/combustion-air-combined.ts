@@ -39,6 +39,11 @@ export const combustionAirCombined: Screen = {
         line('factor', '1 less ratio', amount.ratio(1 - ratio)),
         line('opening for outdoors alone', '1 in² for each 3,000 Btu/h', amount.area(full)),
         line('opening', 'opening for outdoors alone × factor', amount.area(least)),
+        line(
+          'round duct',
+          'diameter of a round opening of that area; flexible duct one inch larger',
+          amount.length(2 * Math.sqrt(least / Math.PI)),
+        ),
       ];
       const openings = facts.zones?.[room.zone]?.combustionOpenings?.filter(
         ({ to }) => to === 'outdoors',

@@ -1,6 +1,7 @@
 import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { exhaustSystems } from '../internal/exhaust-systems.js';
+import { describedDuctLength } from '../internal/described-duct-length.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import type { DryerFitting } from '../screen-facts.js';
@@ -42,8 +43,9 @@ export const dryerDuctLength: Screen = {
     if (dryers.length === 0) {
       return [notMeantFor(this.rule, { why: 'The house has no dryer that exhausts.' })];
     }
-    return dryers.map(({ id }) => {
-      const { ductLengthM, ductFittings } = facts.devices?.[id] ?? {};
+    return dryers.map((dryer) => {
+      const { id } = dryer;
+      const { ductFittings, ductLengthM = describedDuctLength(dryer) } = facts.devices?.[id] ?? {};
       const why = 'It is for every dryer that exhausts.';
       if (ductLengthM === undefined || ductFittings === undefined) {
         return lacks(this.rule, { subject: id, why }, [

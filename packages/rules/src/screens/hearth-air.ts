@@ -1,5 +1,5 @@
 import type { Appliance } from '@evendraft/house';
-import { lacks, notMeantFor } from '../internal/answer.js';
+import { notMeantFor, withoutLimit } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, takesRoomAir } from '../internal/burners.js';
 import type { Screen } from '../internal/screen.js';
@@ -48,14 +48,14 @@ export const hearthAir: Screen = {
       ];
     }
     return hearths.map((one) =>
-      lacks(
+      withoutLimit(
         this.rule,
         {
           subject: one.id,
           why: `It is a ${one.kind}, ${one.vent}.`,
           arithmetic: one.vent === 'open hearth' ? rulesOfThumb.open : rulesOfThumb.closed,
         },
-        ['a limit for its air: the texts state none'],
+        'The texts give what it takes and no limit for it.',
       ),
     );
   },

@@ -1,4 +1,4 @@
-import { lacks, notMeantFor } from '../internal/answer.js';
+import { lacks, notMeantFor, withoutLimit } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, burnsSolidFuel } from '../internal/burners.js';
 import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
@@ -57,17 +57,12 @@ export const minnesotaExistingDwelling: Screen = {
       ];
     }
     return [
-      lacks(
+      withoutLimit(
         this.rule,
-        {
-          why: `Built in ${year}: ${table} is used.`,
-          arithmetic,
-        },
-        [
-          table === newTable
-            ? 'anything more here: see the worksheet for new dwellings'
-            : `the values of ${table}, which come with the state’s form`,
-        ],
+        { why: `Built in ${year}: ${table} is used.`, arithmetic },
+        table === newTable
+          ? 'The worksheet for new dwellings is used: see its finding.'
+          : `The values of ${table} were not reached; they come with the state’s form.`,
       ),
     ];
   },

@@ -1,4 +1,5 @@
-import type { House } from '@evendraft/house';
+import type { FlowLawDescription } from '@evendraft/airflow';
+import type { House, PathPart } from '@evendraft/house';
 import { judgedBy, lacks, type Rule } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, burnsSolidFuel } from '../internal/burners.js';
@@ -162,11 +163,9 @@ function judgeBuilt(
       ),
   );
   const powered = supplies.reduce((sum, device) => sum + highestFlow(device), 0);
-  const diameters = house.makeUpOpenings.map(({ id, openLaw }) => ({
+  const diameters = house.makeUpOpenings.map(({ id, openLaw, parts }) => ({
     id,
-    diameterM:
-      facts.makeUp?.[id]?.ductDiameterM ??
-      (openLaw.kind === 'orifice' ? 2 * Math.sqrt(openLaw.areaM2 / Math.PI) : undefined),
+    diameterM: facts.makeUp?.[id]?.ductDiameterM ?? narrowestDiameter([openLaw, ...lawsOf(parts)]),
   }));
   const unknown = diameters.filter((one) => one.diameterM === undefined);
   if (powered < makeUpM3PerS && unknown.length > 0) {
@@ -195,4 +194,20 @@ function judgeBuilt(
       satisfiedBy,
     },
   );
+}
+
+function lawsOf(parts: readonly PathPart[] = []): readonly FlowLawDescription[] {
+  return parts.map(({ law }) => law);
+}
+
+/** The narrowest duct or hole of a way, as the diameter of a round one; nothing where none is described [m]. */
+function narrowestDiameter(laws: readonly FlowLawDescription[]): number | undefined {
+  const areas = laws.flatMap((law) =>
+    law.kind === 'duct'
+      ? law.sections.map(({ areaM2 }) => areaM2)
+      : law.kind === 'orifice'
+        ? [law.areaM2]
+        : [],
+  );
+  return areas.length === 0 ? undefined : 2 * Math.sqrt(Math.min(...areas) / Math.PI);
 }

@@ -80,6 +80,25 @@ describe('the state’s worksheet', () => {
     expect(verdicts(rule, of(30))).toEqual(['beyond the limit']);
     expect(verdicts(rule, of(50.27))).toEqual(['near the limit']);
     expect(verdicts(rule, of(80))).toEqual(['within the limit']);
+    // The narrowest part of a way counts: a hole of 80 in² behind a duct of 6 in.
+    const duct = {
+      kind: 'duct' as const,
+      sections: [
+        {
+          lengthM: 3,
+          hydraulicDiameterM: si.ft(0.5),
+          areaM2: si.in2(28.27),
+          roughnessM: 0.0001,
+          frictionMultiplier: 1,
+          lossCoefficient: 1,
+        },
+      ],
+    };
+    const behind = {
+      ...of(80),
+      makeUpOpenings: [{ ...opening(80), parts: [{ name: 'duct', law: duct, riseM: 0 }] }],
+    };
+    expect(verdicts(rule, behind)).toEqual(['beyond the limit']);
     const facts = { makeUp: { duct: { ductDiameterM: si.ft(0.75) } } };
     expect(verdicts(rule, of(30), { facts })).toEqual(['within the limit']);
   });

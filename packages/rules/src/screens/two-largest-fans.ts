@@ -26,7 +26,7 @@ export const twoLargestFans: Screen = {
     },
     notes: [
       'Whom it applies to, and that supply which starts with the fans is taken off, is from memory. A committee member said that the limit presumes a tight house. Newer editions accept a recognised test of combustion safety instead.',
-      'A summer fan used with windows open is not counted: leave it out of the house.',
+      'A summer cooling fan, which runs with windows open, is not counted; nor are fans of the attic or under the slab.',
     ],
   },
   run({ house }) {

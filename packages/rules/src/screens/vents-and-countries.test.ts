@@ -148,6 +148,8 @@ describe('Canadian rules', () => {
     expect(at(100, 1960)).toBe('within the limit');
     expect(at(140, 1960)).toBe('beyond the limit');
     expect(at(100)).toBe('beyond the limit');
+    const stuccoed = { facts: { stuccoed: true, builtInYear: 1960 } };
+    expect(screen('canada-venting-test', of(100), stuccoed)[0]?.verdict).toBe('beyond the limit');
     expect(screen('canada-venting-test', of(10, true))[0]?.verdict).toBe('beyond the limit');
   });
 

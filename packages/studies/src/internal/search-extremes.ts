@@ -87,7 +87,10 @@ async function searchOnce(
   for (const airtightnessCase of house.airtightness.cases.keys()) {
     for (const weather of weathers) {
       const at = { compiled, weather, airtightnessCase };
-      const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
+      // More exhaust may turn a flue, and then raise a pressure; so nothing is ordered beside such columns.
+      const mayTurn = compiled.twoStateLinks.length > 0;
+      const order =
+        needed === undefined || mayTurn ? orderNothing(house) : orderSettings(at, needed);
       orders.push(order);
       const shown = shownFor(order);
       const sparePa = spareOf(compiled, weather);

@@ -7,14 +7,14 @@ export interface Switch {
   readonly settings: readonly string[];
 }
 
-/** A door with the positions that a study goes through. */
+/** A door or window with the positions that a study goes through. */
 export interface DoorSwitch {
   readonly id: string;
   readonly settings: readonly ('open' | 'shut')[];
 }
 
 /**
- * Devices and ventilators that people set, in the order in which operating states are counted.
+ * Devices, ventilators and air handlers that people set, in the order in which operating states are counted.
  *
  * Their settings are read off the states of a house with that one thing, so that both always agree.
  *
@@ -22,7 +22,8 @@ export interface DoorSwitch {
  * @returns each with its settings, `off` first where it may be off
  */
 export function switchesOf(house: House): readonly Switch[] {
-  const none: House = { ...house, devices: [], ventilators: [], doors: [] };
+  const { forcedAir: systems = [], ...rest } = house;
+  const none: House = { ...rest, devices: [], ventilators: [], doors: [], openings: [] };
   const alone = (id: string, part: Partial<House>): readonly Switch[] => {
     const settings = operatingStates({ ...none, ...part }).map(
       ({ running }) => running[id] ?? 'off',
@@ -35,17 +36,22 @@ export function switchesOf(house: House): readonly Switch[] {
     ...house.ventilators.flatMap((ventilator) =>
       alone(ventilator.id, { ventilators: [ventilator] }),
     ),
+    ...systems.flatMap((system) => alone(system.id, { forcedAir: [system] })),
   ];
 }
 
 /**
- * The doors of a house as switches.
+ * The doors and windows of a house as switches.
  *
  * @param house - the house
  * @returns each with its positions
  */
 export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
-  return house.doors.map(({ id, positions }) => ({ id, settings: positions }));
+  const doors = house.doors.map(({ id, positions }) => ({ id, settings: positions }));
+  const windows = house.openings.flatMap(({ id, positions }) =>
+    positions === undefined ? [] : [{ id, settings: positions }],
+  );
+  return [...doors, ...windows];
 }
 
 /**

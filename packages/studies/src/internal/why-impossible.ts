@@ -1,4 +1,5 @@
-import { houseScenario, type CompiledHouse } from '@evendraft/house';
+import type { CompiledHouse } from '@evendraft/house';
+import { resolveColumns } from '../resolve-columns.js';
 import { sizeOpening } from '@evendraft/network';
 import { questionOf } from '../question-of.js';
 import type { Remedy } from '../remedy.js';
@@ -35,7 +36,7 @@ export function whyImpossible(
 ): SizingObstacle {
   const { target, situation } = worst;
   const { state, weather, airtightnessCase = 0 } = questionOf(compiled, situation);
-  const { scenario } = houseScenario(compiled, { state, weather, airtightnessCase });
+  const { scenario } = resolveColumns(compiled, { state, weather, airtightnessCase });
   const own = compiled.links.flatMap(({ role }, index) =>
     'id' in role && role.id === remedy.item ? [index] : [],
   );

@@ -2,7 +2,7 @@ import { displayWidth, graphemesOf } from '../../internal/display-width.js';
 import { plainText } from '../../internal/plain-text.js';
 
 /** Width of a column of a monospaced line over the text's size, on the wide side of usual fonts [-]. */
-const perColumn = 0.56;
+const perColumn = 0.58;
 /** The same for capitals and the widest small letters [-]. */
 const perWideLetter = 0.78;
 
@@ -14,7 +14,7 @@ const perWideLetter = 0.78;
  * @returns width [px]
  */
 export function textWidth(text: string, size: number): number {
-  const wide = text.match(/[A-Zmw@%W\u2014\u2026]/gu)?.length ?? 0;
+  const wide = text.match(/[A-Zmw@%<>\u2014\u2026\ufffd]/gu)?.length ?? 0;
   return size * (displayWidth(text) * perColumn + wide * (perWideLetter - perColumn));
 }
 

@@ -73,15 +73,15 @@ function wallArrows(
     flows.map(({ heightM }) => places.yOf(heightM)),
     { apart, from: places.room.y + 14, to: places.room.y + places.room.height - 6 },
   );
-  const out = side === 'left' ? -1 : 1;
   return flows.flatMap((flow, index) => {
     const box = boxOf(flow.from ?? flow.to, places);
     if (box === undefined) return [];
     const y = heights[index] ?? 0;
-    const beyond = box.x > places.walls.right - 1;
-    const wall =
-      side === 'left' ? places.walls.left : beyond ? box.x + box.width : places.walls.right;
-    const edge = side === 'left' ? box.x : box.x + box.width;
+    // What stands beside the house has its arrows in the gap between the two.
+    const beyond = box.x > places.walls.right + 1;
+    const out = side === 'left' || beyond ? -1 : 1;
+    const wall = side === 'left' ? places.walls.left : beyond ? box.x : places.walls.right;
+    const edge = out < 0 ? box.x : box.x + box.width;
     const [inside, outside] = [wall - out * inwards, wall + out * reach];
     const leaves = (flow.from === undefined) === flow.volumeFlowM3PerS < 0;
     const ends = leaves ? ([inside, outside] as const) : ([outside, inside] as const);
@@ -95,7 +95,7 @@ function wallArrows(
         x: wall + out * (places.sideRoom - 1),
         y: y - 9,
         size: 10.5,
-        anchor: side === 'left' ? 'start' : 'end',
+        anchor: out < 0 ? 'start' : 'end',
         halo: true,
       }),
     ];

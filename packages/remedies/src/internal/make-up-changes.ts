@@ -1,0 +1,73 @@
+import type { House } from '@evendraft/house';
+import type { LimitSet } from '@evendraft/rules';
+import {
+  motorizedMakeUp,
+  poweredMakeUp,
+  sizeRemedy,
+  type DuctRun,
+  type SizeDimension,
+  type SizingObstacle,
+} from '@evendraft/studies';
+import { largestExhaust } from '../largest-exhaust.js';
+import { targetsOfLimitSet } from '../targets-of-limit-set.js';
+import type { HouseChange } from './house-changes.js';
+
+/** Size of make-up air that a cure brings in. */
+export interface MakeUpSize {
+  /** In words, without the size. */
+  readonly remedy: string;
+  readonly dimension: SizeDimension;
+  /** Inner diameter [m], or flow [m³/s] of a fan. */
+  readonly size: number;
+  /** Whether it alone keeps the limits; where it does not, the size is the one that comes closest. */
+  readonly keepsLimits: boolean;
+  /** What stands in the way where it does not. */
+  readonly obstacle?: SizingObstacle;
+}
+
+/**
+ * Make-up air with the largest exhaust, in the size that the limits of some appliances need.
+ *
+ * @param house - the house as it is
+ * @param of - the limits, ids of the appliances, the run of a duct
+ * @returns a motorized duct and a fan, each as sized or as near as it comes; none where nothing is needed
+ */
+export async function makeUpChanges(
+  house: House,
+  of: {
+    readonly limitSet: LimitSet;
+    readonly appliances: readonly string[];
+    readonly run: DuctRun;
+    readonly signal?: AbortSignal;
+  },
+): Promise<readonly HouseChange[]> {
+  const { limitSet, appliances, run, signal } = of;
+  const largest = largestExhaust(house);
+  const targets = targetsOfLimitSet(house, limitSet).targets.filter(({ id }) =>
+    appliances.some((appliance) => id.startsWith(`${appliance}: `)),
+  );
+  if (largest === undefined || targets.length === 0) return [];
+  const { zone, id } = largest;
+  const changes: HouseChange[] = [];
+  for (const remedy of [
+    motorizedMakeUp(house, { zone, run, opensWith: { driver: id } }),
+    poweredMakeUp(house, { zone, follows: id }),
+  ]) {
+    const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
+    if (sizing.status === 'nothing needed') continue;
+    const keepsLimits = sizing.status === 'sized';
+    const size = keepsLimits ? sizing.size : sizing.best;
+    changes.push({
+      cure: `Bring in air: ${remedy.what}.`,
+      makeUp: {
+        remedy: remedy.what,
+        dimension: remedy.dimension,
+        size,
+        keepsLimits,
+        ...(keepsLimits ? {} : { obstacle: sizing.obstacle }),
+      },
+      houses: [remedy.houseWith(size)],
+    });
+  }
+  return changes;
+}
