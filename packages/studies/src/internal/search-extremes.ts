@@ -1,5 +1,6 @@
 import {
   baselineOf,
+  countOperatingStates,
   type CompiledHouse,
   type HouseWeather,
   type OperatingState,
@@ -44,6 +45,8 @@ export interface ExtremeSearch {
 const rowsPerBatch = 512;
 /** Times that the laws are compared over a wider range before every setting is gone through. */
 const mostAttempts = 5;
+/** Most situations that are gone through where nothing is ordered; beyond it the search stays unproved. */
+const mostListed = 200_000;
 
 /**
  * Finds the situations with the lowest and highest pressure and the largest fall and rise of every zone, by
@@ -52,7 +55,8 @@ const mostAttempts = 5;
  * Weather, doors and airtightness are gone through; so is every switch whose settings are not ordered. For the
  * others only the settings that carry most outward are solved, and for the highest pressures those that carry
  * least. Between the two lies every pressure of the house, which must stay where the laws were compared; where
- * it does not, they are compared further, and at last nothing is ordered. Where air may go either way in a shaft
+ * it does not, they are compared further, and at last nothing is ordered, or where that would be too many
+ * situations, the premise is reported not to hold. Where air may go either way in a shaft
  * or flue, the ordering only bounds, and what the bounds leave open is searched.
  *
  * @param input - house, weathers, how to rest
@@ -63,6 +67,7 @@ export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
   for (let attempt = 1; ; attempt += 1) {
     const { met, ...extremes } = await searchOnce(input, needed);
     if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
+    if (attempt >= mostAttempts && !mayBeListed(input)) return extremes;
     needed =
       attempt < mostAttempts
         ? {
@@ -71,6 +76,12 @@ export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
           }
         : undefined;
   }
+}
+
+/** Whether every situation may be solved one by one. */
+function mayBeListed({ compiled: { house }, weathers }: ExtremeSearch): boolean {
+  const { length: cases } = house.airtightness.cases;
+  return countOperatingStates(house) * weathers.length * cases <= mostListed;
 }
 
 /** One search with the laws compared over the range needed; without one nothing is ordered. */
