@@ -101,8 +101,8 @@ describe('resolveColumns', () => {
     });
     if (balance.status !== 'solved') throw new Error(balance.hint);
     expect(balance.columns?.stableBalances).toBe(2);
-    // It is one of two, so that nothing says it were the only one or encloses every other.
+    // It is one of two, so that nothing says it were the only one; its own error is bounded all the same.
     expect(balance.proof.unique).toBe(false);
-    expect(balance.proof.enclosureRadiusPa).toBeUndefined();
+    expect(balance.proof.enclosureRadiusPa).toBeLessThan(1e-6);
   });
 });

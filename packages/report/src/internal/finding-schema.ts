@@ -1,11 +1,11 @@
 import * as z from 'zod';
-import { pressurePa, sourceSchema, text } from './shared-schemas.js';
+import { pressurePa, sourceSchema, text, verdictSchema } from './shared-schemas.js';
 
 /** One appliance held against one limit. */
 export const findingSchema = z.strictObject({
   appliance: text,
   zone: text,
-  verdict: z.enum(['within the limit', 'near the limit', 'beyond the limit', 'not judged']),
+  verdict: verdictSchema,
   limitSet: text,
   reason: z.exactOptional(text),
   judged: z.exactOptional(

@@ -45,7 +45,10 @@ export interface FlueState {
     readonly heatImbalance: number;
     /** Greatest imbalance of a zone of the whole house with this gas, by the flow through it [-]. */
     readonly massImbalance: number;
-    /** Greatest difference of a flow from that in the balance of the whole house, by the greatest flow [-]. */
+    /**
+     * Greatest difference of a flow from that in the balance of the whole house, by the greatest flow [-]. It is rounding
+     * but where a chimney's gas comes down a connector: there the network takes the density of the chimney's mean.
+     */
     readonly flowDifference: number;
   };
 }

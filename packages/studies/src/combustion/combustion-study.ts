@@ -32,8 +32,9 @@ export interface CombustionOptions {
   /** Extremes of the zones in which appliances stand. */
   readonly worstCase: Pick<WorstCaseStudy, 'appliances'>;
   /**
-   * Carbon monoxide in the dry gas without excess air, by appliance [ppm]; 400 ppm when absent, the most that common
-   * action levels accept of several kinds of appliance (from memory; our choice as a start).
+   * Carbon monoxide in the dry gas without excess air, by appliance [ppm]. Absent, 400 ppm of gas and oil, the most that
+   * common action levels accept of several kinds of appliance (from memory), and 5,000 ppm of wood and pellets (no
+   * source); both are our choice as a start.
    */
   readonly carbonMonoxideAirFreePpm?: Readonly<Record<string, number>>;
   /** Temperatures for draft against temperature [°C]; from −30 to 35 in steps of 5 when absent. */
@@ -87,7 +88,7 @@ export interface CombustionStudy {
   readonly situations: number;
 }
 
-const usualAirFreePpm = 400;
+const usualAirFreePpm = { burner: 400, wood: 5000 };
 const usualTemperaturesC: readonly number[] = Array.from({ length: 14 }, (_, i) => -30 + 5 * i);
 
 /**
@@ -288,8 +289,14 @@ function spilledIn(
   if (readingOf(situation, situation.fromCold).spilledShare <= 1e-6) return undefined;
   if (balance === undefined || weather === undefined) return undefined;
   const { state, label, airtightness, firing, appliance } = situation;
+  const { fuel, vent } = compiled.house.appliances.find(({ id }) => id === appliance)!;
+  const burnsWood =
+    fuel === 'wood' ||
+    fuel === 'pellets' ||
+    (fuel === 'not stated' && (vent === 'open hearth' || vent === 'closed stove'));
   const carbonMonoxideAirFreePpm =
-    of.options.carbonMonoxideAirFreePpm?.[appliance] ?? usualAirFreePpm;
+    of.options.carbonMonoxideAirFreePpm?.[appliance] ??
+    usualAirFreePpm[burnsWood ? 'wood' : 'burner'];
   return {
     ...{ state, label, weather: situation.weather, airtightness, firing },
     ...spilledInRooms(compiled, { balance, weather, flues: set.flues, carbonMonoxideAirFreePpm }),

@@ -82,7 +82,7 @@ export function draftThresholds(
     troughPlace <= places ? 0 : extreme((flow) => -asked(flow), between(troughPlace));
   const crestPlace = curve
     .slice(0, Math.max(troughPlace, places) + 1)
-    .reduce((best, asks, place, all) => (asks > all[best]! ? place : best), 0);
+    .reduce((best, asks, place) => (asks > curve[best]! ? place : best), 0);
   const crest = extreme(asked, between(crestPlace));
   const coldEstablishes = threshold(Math.min(crest, reversesAt));
   const hotReverses = threshold(reversesAt);
