@@ -124,6 +124,7 @@ export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): R
   return {
     ...remedy,
     kind: 'barometric make-up duct',
+    opensAtPa,
     what: `make-up duct to the ${duct.zone} behind a barometric damper`,
     assumptions: [
       ...remedy.assumptions,
