@@ -27,9 +27,8 @@ describe('how many situations a house may have', () => {
     const read = parseHouse(file({ exhaust: fans(18), makeUp }));
     expect(read).toMatchObject({
       ok: false,
-      issues: [{ code: 'states.too-many', path: ['exhaust'] }],
+      issues: [{ code: 'states.too-many', path: ['exhaust'], parameters: { allowed: 200_000 } }],
     });
-    expect(read.issues[0]?.parameters).toMatchObject({ allowed: 200_000 });
   });
 
   it('names the section that makes most of them', () => {
@@ -42,9 +41,11 @@ describe('how many situations a house may have', () => {
       ]),
     );
     const read = parseHouse(file({ floorArea: '4800 ft2', zones, doors, exhaust: fans(1) }));
-    expect(read.issues.map(({ code, path }) => [code, path])).toContainEqual([
-      'states.too-many',
-      ['doors'],
-    ]);
+    expect(read).toMatchObject({
+      ok: false,
+      issues: expect.arrayContaining([
+        expect.objectContaining({ code: 'states.too-many', path: ['doors'] }),
+      ]) as unknown,
+    });
   });
 });
