@@ -6,11 +6,9 @@ import {
   fahrenheit,
   percent,
   preparation,
-  outdoors,
   some,
   section,
   stretch,
-  duct,
 } from './random-parts.js';
 import { appliances, bathFan, dryer, hood, makeUp, openings } from './random-devices.js';
 
