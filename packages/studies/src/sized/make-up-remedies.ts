@@ -101,6 +101,7 @@ export function barometricMakeUp(
     ...ductRemedy(duct, item),
     kind: 'barometric make-up duct',
     what: `make-up duct to the ${duct.zone} behind a barometric damper`,
+    opensAtPa: duct.opensAtPa,
     houseWith(diameterM) {
       const areaM2 = circle(diameterM);
       const flap: FlowLawDescription = {
