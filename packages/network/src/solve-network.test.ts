@@ -246,6 +246,24 @@ describe('the proof', () => {
     expect(proof.regularisationPa).toBe(0);
     expect(proof.largestRelativeResidual).toBeLessThan(1e-9);
   });
+
+  it.each([0, 3])('holds rounding against no dead end, in wind of %d Pa', (windPa) => {
+    const { proof } = solved(
+      built(
+        ['house', 'closet', 'duct'],
+        [
+          ['windward', 'house', 'wind', leak(7, 0.65)],
+          ['leeward', 'house', 'lee', leak(13, 0.61)],
+          ['door', 'house', 'closet', leak(0.3, 0.5)],
+          ['mouth', 'closet', 'duct', leak(171, 0.57)],
+        ],
+        windPa,
+        windPa / 7,
+      ),
+    );
+    expect(proof.largestRelativeResidual).toBeLessThanOrEqual(1e-9);
+    expect(proof.enclosed).toBe(true);
+  });
 });
 
 type Row = [id: string, from: string, to: string, law: FlowLawDescription];

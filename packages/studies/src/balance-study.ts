@@ -176,14 +176,14 @@ function proofSummary(
   { proof }: Balance,
   columns: ColumnFindings | undefined,
 ): ProofSummary {
-  // An enclosure holds for the columns as they stand; with others there is another balance.
+  // With its columns the other way a situation has another balance, which no enclosure of this one holds.
   const only = columns === undefined || (columns.stableBalances === 1 && columns.complete);
   return {
     iterations: proof.iterations,
     largestRelativeResidual: proof.largestRelativeResidual,
     unique: proof.unique && only,
     regularisationPa: proof.regularisationPa,
-    ...(proof.enclosureRadiusPa === undefined || !only
+    ...(proof.enclosureRadiusPa === undefined
       ? {}
       : { enclosureRadiusPa: proof.enclosureRadiusPa }),
     ...(proof.worstZone === undefined ? {} : { worstZone: inHouse(compiled, proof.worstZone) }),
