@@ -1,5 +1,6 @@
 /**
- * Our solver beside others on the same networks: `npx tsx --conditions @evendraft/source bench/compare.ts`.
+ * Our solver beside others on the same networks: `npm run build -w bench`, then
+ * `node node_modules/.cache/bench/bench/compare.js [ROUNDS]`.
  *
  * Every measurement is a fresh process; methods take turns, so that a busy machine slows all alike; ratios are
  * taken within a round, and their median is printed. Answers are compared with ours. The C peers want gcc and
@@ -41,6 +42,7 @@ const cases: readonly Case[] = [
 const rounds = Number(process.argv[2] ?? 5);
 const folder = mkdtempSync(join(tmpdir(), 'evendraft-bench-'));
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
+const source = (name: string): string => join('bench', name);
 const harness = compileHarness();
 
 console.log(
@@ -96,11 +98,10 @@ function run(
   try {
     const printed =
       method === 'scipy'
-        ? execFileSync('/usr/bin/python3', [here('peers/scipy-hybr.py'), text, out, '1'])
+        ? execFileSync('/usr/bin/python3', [source('peers/scipy-hybr.py'), text, out, '1'])
         : ['own', 'own-built', 'floor', 'textbook'].includes(method)
           ? execFileSync(process.execPath, [
-              ...process.execArgv,
-              here('run-method.ts'),
+              here('run-method.js'),
               method,
               String(one.zones),
               String(one.links),
@@ -155,7 +156,7 @@ function compileHarness(): string | undefined {
       '-march=native',
       '-o',
       program,
-      here('peers/harness.c'),
+      source('peers/harness.c'),
       '-I/usr/include/suitesparse',
       ...libraries.split(' '),
     ]);

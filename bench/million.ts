@@ -1,5 +1,5 @@
 /**
- * Hard networks on demand: `npx tsx --conditions @evendraft/source bench/million.ts [COUNT] [FIRST SEED]`.
+ * Hard networks on demand: `node node_modules/.cache/bench/bench/million.js [COUNT] [FIRST SEED]`.
  *
  * A million of them by default, in slices on every core, with progress. Exits 1 if one is not solved, or is within
  * one atmosphere and not enclosed, and names its seed.

@@ -1,6 +1,6 @@
 /**
  * Cost against size for networks shaped like buildings:
- * `npx tsx --conditions @evendraft/source bench/scaling.ts`.
+ * `node node_modules/.cache/bench/bench/scaling.js`.
  */
 import { buildNetwork, solveNetwork } from '@evendraft/network';
 import { benchmarkNetwork } from './cases/benchmark-network.js';

@@ -15,9 +15,6 @@ export function notModelled(house: House): readonly string[] {
       .filter((a) => (a.flue !== undefined) === flues)
       .map((a) => a.id)
       .join(', ');
-  const installed = house.devices.filter(
-    ({ speeds, path }) => speeds.length > 0 && path === undefined,
-  );
   return [
     ...(named(true) === ''
       ? []
@@ -34,11 +31,11 @@ export function notModelled(house: House): readonly string[] {
       : [
           'Rooms keep the temperatures that the house file gives: the heat that two-way flow carries through open doors does not change them.',
         ]),
-    ...(installed.length === 0
-      ? []
-      : [
+    ...(house.devices.some(({ speeds, path }) => speeds.length > 0 && path === undefined)
+      ? [
           'Ducts are not sized: a device given by a bare flow is assumed to deliver it against its own duct while the house is at outdoor pressure.',
-        ]),
+        ]
+      : []),
     'Wind pressure at the ends of exhaust ducts counts only where the house file names the face or the roof they end at.',
     ...(house.forcedAir === undefined
       ? [

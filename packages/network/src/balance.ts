@@ -30,9 +30,12 @@ export interface BalanceProof {
   readonly iterations: number;
   /** How often every law was evaluated, enclosure included. */
   readonly lawSweeps: number;
-  /** Greatest residual of a zone over the flow through it [-]. */
+  /**
+   * Greatest residual of a zone over the flow through it [-]. Where next to nothing flows, that flow counts as a
+   * millionth of the greatest, and at least as much as makes rounding no more than the tolerance.
+   */
   readonly largestRelativeResidual: number;
-  /** By zone [-]. */
+  /** The same by zone [-]. */
   readonly residualsRelative: Float64Array;
   /** Id of the zone with the greatest relative residual. */
   readonly worstZone: string | undefined;

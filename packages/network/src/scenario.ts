@@ -9,7 +9,7 @@ export interface Scenario {
   readonly boundaryAir?: NodeAir;
   /** Density of the air in each link's column, by link; read only where its heights differ [kg/m3]. */
   readonly columnDensityKgPerM3?: Float64Array;
-  /** Factor on each link's flow; 0 removes the link: a device off, a door shut [-]. */
+  /** Factor on each link's flow, 1e-12 to 1e6; 0 removes the link: a device off, a door shut [-]. */
   readonly linkScale?: Float64Array;
   /** Added to each link's pressure difference [Pa]. */
   readonly linkOffsetPa?: Float64Array;

@@ -209,6 +209,9 @@ describe('a solve that has no answer', () => {
     const result = solveNetwork(network, { linkScale: Float64Array.of(-1) });
     expect(result).toMatchObject({ status: 'invalid-scenario' });
     if (result.status !== 'solved') expect(result.hint).toContain('linkScale[0] is -1');
+    // So small a factor would leave flows that no double can hold: not a link, and not nothing either.
+    const tiny = solveNetwork(network, { linkScale: Float64Array.of(1e-300) });
+    expect(tiny).toMatchObject({ status: 'invalid-scenario' });
   });
 
   it('returns the last iterate and the worst zone when steps run out', () => {
@@ -242,6 +245,24 @@ describe('the proof', () => {
     expect(proof.worstZone).toBe('house');
     expect(proof.regularisationPa).toBe(0);
     expect(proof.largestRelativeResidual).toBeLessThan(1e-9);
+  });
+
+  it.each([0, 3])('holds rounding against no dead end, in wind of %d Pa', (windPa) => {
+    const { proof } = solved(
+      built(
+        ['house', 'closet', 'duct'],
+        [
+          ['windward', 'house', 'wind', leak(7, 0.65)],
+          ['leeward', 'house', 'lee', leak(13, 0.61)],
+          ['door', 'house', 'closet', leak(0.3, 0.5)],
+          ['mouth', 'closet', 'duct', leak(171, 0.57)],
+        ],
+        windPa,
+        windPa / 7,
+      ),
+    );
+    expect(proof.largestRelativeResidual).toBeLessThanOrEqual(1e-9);
+    expect(proof.enclosed).toBe(true);
   });
 });
 

@@ -7,7 +7,8 @@ import { linkFlows } from './internal/link-flows.js';
 import type { GraphVerdict, Iteration } from './internal/kernel.js';
 import { asBatch, columnsOf, lengthProblem, rowProblem } from './internal/scenario-rows.js';
 import { solveRow } from './internal/solve-row.js';
-import { sweepLinks } from './internal/sweep.js';
+import { residualYardsticks } from './internal/stop-test.js';
+import { gatherRounding, sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 
 /** Residual of every zone over the flow through it, unless asked otherwise [-]. */
@@ -76,7 +77,9 @@ export function solveNetwork(
     sweepLinks(kernel, kernel.pressure);
   }
   const lawSweeps = iteration.lawSweeps + enclosure.lawSweeps;
-  return balance(network, { ...iteration, lawSweeps }, enclosure);
+  gatherRounding(kernel, kernel.pressure);
+  const yardsticks = residualYardsticks(kernel, options.tolerance ?? defaultTolerance);
+  return balance(network, { iteration: { ...iteration, lawSweeps }, enclosure, yardsticks });
 }
 
 function startProblem(network: BuiltNetwork, start: Float64Array | undefined): string | undefined {
@@ -87,7 +90,16 @@ function startProblem(network: BuiltNetwork, start: Float64Array | undefined): s
   return wrong < 0 ? undefined : `start[${wrong}] is ${start[wrong]}`;
 }
 
-function balance(network: BuiltNetwork, iteration: Iteration, enclosure: Enclosure): Balance {
+function balance(
+  network: BuiltNetwork,
+  solved: {
+    readonly iteration: Iteration;
+    readonly enclosure: Enclosure;
+    /** Flow against which the residual of each zone is reported, by place [kg/s]. */
+    readonly yardsticks: Float64Array;
+  },
+): Balance {
+  const { iteration, enclosure, yardsticks } = solved;
   const { kernel, description } = network;
   const pressuresPa = inDescriptionOrder(network, kernel.pressure);
   return {
@@ -115,8 +127,8 @@ function balance(network: BuiltNetwork, iteration: Iteration, enclosure: Enclosu
     let worst = 0;
     for (let zone = 0; zone < residualsRelative.length; zone++) {
       const place = kernel.placeOfZone[zone]!;
-      const through = kernel.through[place]!;
-      residualsRelative[zone] = through > 0 ? Math.abs(kernel.residual[place]!) / through : 0;
+      const yardstick = yardsticks[place]!;
+      residualsRelative[zone] = yardstick > 0 ? Math.abs(kernel.residual[place]!) / yardstick : 0;
       if (residualsRelative[zone]! > residualsRelative[worst]!) worst = zone;
     }
     const link = greatestLinkAt(network, kernel.placeOfZone[worst]!);

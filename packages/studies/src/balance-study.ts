@@ -10,6 +10,7 @@ import type { Balance, SolveResult } from '@evendraft/network';
 import { lawRangeWarnings } from './law-range-warnings.js';
 import { resolveColumns, type ResolvedSituation } from './resolve-columns.js';
 import type {
+  ColumnFindings,
   DeliveredFlow,
   MakeUpFlow,
   ProofSummary,
@@ -85,7 +86,7 @@ export function balanceStudy(
     makeUp: makeUpFlows(compiled, followed, result),
     ...(columns === undefined ? {} : { columns }),
     ...(warnings.length === 0 ? {} : { warnings }),
-    proof: proofSummary(compiled, result),
+    proof: proofSummary(compiled, result, columns),
   };
 }
 
@@ -170,12 +171,17 @@ function inHouse(compiled: CompiledHouse, zone: string): string {
   return compiled.junctions.find(({ id }) => id === zone)?.item ?? zone;
 }
 
-function proofSummary(compiled: CompiledHouse, balance: Balance): ProofSummary {
-  const { proof } = balance;
+function proofSummary(
+  compiled: CompiledHouse,
+  { proof }: Balance,
+  columns: ColumnFindings | undefined,
+): ProofSummary {
+  // With its columns the other way a situation has another balance, which no enclosure of this one holds.
+  const only = columns === undefined || (columns.stableBalances === 1 && columns.complete);
   return {
     iterations: proof.iterations,
     largestRelativeResidual: proof.largestRelativeResidual,
-    unique: proof.unique,
+    unique: proof.unique && only,
     regularisationPa: proof.regularisationPa,
     ...(proof.enclosureRadiusPa === undefined
       ? {}

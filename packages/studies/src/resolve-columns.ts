@@ -12,6 +12,7 @@ import {
   solveNetwork,
   type AllBalances,
   type RootBalance,
+  type Scenario,
   type SolveResult,
 } from '@evendraft/network';
 import type { ColumnFindings } from './state-balance.js';
@@ -21,6 +22,8 @@ export interface ResolvedSituation {
   /** The least favourable stable balance, or why there is none. */
   readonly result: SolveResult;
   readonly followed: FollowedState;
+  /** The overrides on the network, its columns as in the balance shown. */
+  readonly scenario: Scenario;
   /** Absent where no column is open that could hold either of two airs. */
   readonly columns?: ColumnFindings;
 }
@@ -54,22 +57,23 @@ export function resolveColumns(
       { link: id, upwardDensityKgPerM3: density.upward, downwardDensityKgPerM3: density.downward },
     ];
   });
-  if (open.length === 0) return { result: solveNetwork(network, scenario), followed };
+  if (open.length === 0) return { result: solveNetwork(network, scenario), followed, scenario };
 
   const found = findAllBalances(network.description, scenario, { twoState: open });
   if (found.status !== 'solved') {
     // A compiled house was built before, so that a rejection can only come from the scenario.
     const result = solveNetwork(network, scenario);
-    return { result: found.status === 'rejected' ? result : found, followed };
+    return { result: found.status === 'rejected' ? result : found, followed, scenario };
   }
   const root = leastFavourable(compiled, found);
   if (root === undefined) {
-    return { result: noStableBalance(found), followed };
+    return { result: noStableBalance(found), followed, scenario };
   }
   const { links } = compiled;
   return {
     result: root.balance,
     followed,
+    scenario: { ...scenario, columnDensityKgPerM3: settled(compiled, scenario, root) },
     columns: {
       stableBalances: found.balances.filter(({ stable }) => stable).length,
       complete: found.complete,
@@ -79,6 +83,20 @@ export function resolveColumns(
       }),
     },
   };
+}
+
+/** Densities of all columns, those of two states as a balance has them [kg/m3]. */
+function settled(
+  { network }: CompiledHouse,
+  { columnDensityKgPerM3 }: Scenario,
+  { columns }: RootBalance,
+): Float64Array {
+  const densities =
+    columnDensityKgPerM3?.slice() ?? new Float64Array(network.description.links.length);
+  for (const { link, densityKgPerM3 } of columns) {
+    densities[network.linkIndex.get(link) ?? -1] = densityKgPerM3;
+  }
+  return densities;
 }
 
 function leastFavourable(

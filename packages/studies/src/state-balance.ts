@@ -51,8 +51,12 @@ export interface ProofSummary {
   readonly iterations: number;
   /** Largest imbalance of any zone over the flow through it [-]. */
   readonly largestRelativeResidual: number;
-  /** Every solution lies within this of the pressures given [Pa]; absent where it could not be shown. */
+  /**
+   * Every solution with columns that stand as in this balance lies within this of the pressures given [Pa]; absent
+   * where it could not be shown.
+   */
   readonly enclosureRadiusPa?: number;
+  /** No other balance is possible, whichever way air goes in shafts and flues. */
   readonly unique: boolean;
   readonly worstZone?: string;
   readonly worstLink?: string;

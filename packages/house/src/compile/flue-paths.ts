@@ -118,26 +118,21 @@ function onePath(
       },
       role: { kind: 'flue', id, part: 'gas', stages: [name] },
     }));
-  const upward = (
-    linkName: string,
-    part: { readonly from: string; readonly to: string; readonly heights: [number, number] },
-    law: FlowLawDescription,
-    role: LinkRole,
-  ): HouseLink => {
-    const [fromHeightM, toHeightM] = part.heights;
-    const level = fromHeightM === toHeightM;
+  const upward = (of: {
+    readonly id: string;
+    readonly from: string;
+    readonly to: string;
+    readonly heights: readonly [number, number];
+    readonly law: FlowLawDescription;
+    readonly role: LinkRole;
+  }): HouseLink => {
+    const { heights, role, ...ends } = of;
+    const [fromHeightM, toHeightM] = heights;
+    const column = { columnOf: zone, twoState: { upward: zone, downward: outlet } };
     return {
-      description: {
-        id: linkName,
-        origin,
-        from: part.from,
-        to: part.to,
-        fromHeightM,
-        toHeightM,
-        law,
-      },
+      description: { ...ends, origin, fromHeightM, toHeightM },
       role,
-      ...(level ? {} : { columnOf: zone, twoState: { upward: zone, downward: outlet } }),
+      ...(fromHeightM === toHeightM ? {} : column),
     };
   };
   const whole = owner === undefined;
@@ -148,34 +143,23 @@ function onePath(
     heights: [collarM, whole ? joinM + rise(flue.chimney) : joinM] as [number, number],
   };
   const vents = damperStands(flue).map(({ name, shutAreaM2, stages }) =>
-    upward(
-      name === 'vent' ? ventLink(id) : linkId('flue', id, name),
-      ends,
-      ductOf(sections, shutAreaM2),
-      {
-        kind: 'flue',
-        id,
-        part: name,
-        ...(stages === undefined ? {} : { stages }),
-      },
-    ),
+    upward({
+      id: name === 'vent' ? ventLink(id) : linkId('flue', id, name),
+      ...ends,
+      law: ductOf(sections, shutAreaM2),
+      role: { kind: 'flue', id, part: name, ...(stages === undefined ? {} : { stages }) },
+    }),
   );
-  const chimney = shares
-    ? [
-        upward(
-          chimneyLink(id),
-          {
-            from: chimneyJunction(id),
-            to: outlet,
-            heights: [joinM, joinM + rise(flue.chimney)],
-          },
-          ductOf(flue.chimney),
-          { kind: 'flue', id, part: 'chimney' },
-        ),
-      ]
-    : [];
+  const chimney = upward({
+    id: chimneyLink(id),
+    from: chimneyJunction(id),
+    to: outlet,
+    heights: [joinM, joinM + rise(flue.chimney)],
+    law: ductOf(flue.chimney),
+    role: { kind: 'flue', id, part: 'chimney' },
+  });
   return {
-    links: [...inlets, ...gases, ...vents, ...chimney],
+    links: [...inlets, ...gases, ...vents, ...(shares ? [chimney] : [])],
     junctions: [collar, ...(shares ? [junction(chimneyJunction(id), joinM)] : [])],
   };
 }

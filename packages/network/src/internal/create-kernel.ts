@@ -1,5 +1,6 @@
 import { flowLawOf, inletAir } from '@evendraft/airflow';
 import type { NetworkDescription } from '../network-description.js';
+import { createArena } from './arena.js';
 import { describeChords } from './chords.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
 import { groupLinks } from './link-groups.js';
@@ -51,6 +52,30 @@ export function createKernel(
     const { leastKgPerS, mostKgPerS, strict } = laws[link]!.reach(descriptions[link]!, air, air);
     if (strict && leastKgPerS === -Infinity && mostKgPerS === Infinity) twoWay[link] = 1;
   }
+  const arena = createArena(28 * linkCount + 40 * nodeCount + 256);
+  // What every sweep and step touches comes first, side by side.
+  const tally = {
+    rows: arena.floats(8 * zoneCount + 4),
+    firstRow: arena.ints(linkCount),
+    secondRow: arena.ints(linkCount),
+    drivePa: arena.floats(linkCount),
+    state: {
+      massFlowKgPerS: arena.floats(linkCount),
+      slopeKgPerSPa: arena.floats(linkCount),
+      pressureDifferencePa: arena.floats(linkCount),
+    },
+    chordSlope: arena.floats(linkCount),
+    chordFlow: arena.floats(linkCount),
+  };
+  const groups = groupLinks({ laws, descriptions, from, to, zoneCount }, arena);
+  const matrix = createSkyline(first, arena);
+  const step = arena.floats(zoneCount);
+  const bend = arena.floats(zoneCount);
+  const residual = arena.floats(zoneCount);
+  const through = arena.floats(zoneCount);
+  const slopeSum = arena.floats(zoneCount);
+  const trial = arena.floats(zoneCount);
+  const pressure = arena.floats(nodeCount);
   const kernel: Kernel = {
     zoneCount,
     boundaryCount: boundaries.length,
@@ -61,15 +86,15 @@ export function createKernel(
     laws,
     descriptions,
     twoWay,
-    groups: groupLinks({ laws, descriptions, from, to, zoneCount }),
+    groups,
 
     described: describedNumbers(description, place, { from, to }),
-    nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
-    nodeDensityKgPerM3: new Float64Array(nodeCount).fill(NaN),
-    nodeLogDensityRatio: new Float64Array(nodeCount),
-    nodeLogViscosityRatio: new Float64Array(nodeCount),
-    scale: new Float64Array(linkCount).fill(NaN),
-    drivePa: new Float64Array(linkCount),
+    nodeTemperatureC: arena.floats(nodeCount).fill(NaN),
+    nodeDensityKgPerM3: arena.floats(nodeCount).fill(NaN),
+    nodeLogDensityRatio: arena.floats(nodeCount),
+    nodeLogViscosityRatio: arena.floats(nodeCount),
+    scale: arena.floats(linkCount).fill(NaN),
+    drivePa: arena.floats(linkCount),
     preparation: {
       from: inletAir(reference),
       to: inletAir(reference),
@@ -81,27 +106,15 @@ export function createKernel(
     inForce: { zoneAir: true, boundaryAir: true, scale: true, drives: true, pressures: true },
     verdict: undefined,
     activeCount: 0,
-    activeLink: new Int32Array(linkCount),
-    activePlace: new Int32Array(linkCount).fill(-1),
-    activeFrom: new Int32Array(linkCount),
-    activeTo: new Int32Array(linkCount),
-    tally: {
-      rows: new Float64Array(8 * zoneCount + 4),
-      firstRow: new Int32Array(linkCount),
-      secondRow: new Int32Array(linkCount),
-      drivePa: new Float64Array(linkCount),
-      chordSlope: new Float64Array(linkCount),
-      chordFlow: new Float64Array(linkCount),
-      state: {
-        pressureDifferencePa: new Float64Array(linkCount),
-        massFlowKgPerS: new Float64Array(linkCount),
-        slopeKgPerSPa: new Float64Array(linkCount),
-      },
-    },
+    activeLink: arena.ints(linkCount),
+    activePlace: arena.ints(linkCount).fill(-1),
+    activeFrom: arena.ints(linkCount),
+    activeTo: arena.ints(linkCount),
+    tally,
     interiorCount: 0,
-    interiorLink: new Int32Array(interior),
-    interiorSlot: new Int32Array(interior),
-    chords: { state: 'unknown', matrix: createSkyline(first) },
+    interiorLink: arena.ints(interior),
+    interiorSlot: arena.ints(interior),
+    chords: { state: 'unknown', matrix: createSkyline(first, arena) },
 
     iteration: {
       converged: false,
@@ -112,16 +125,16 @@ export function createKernel(
       credit: 0,
     },
 
-    pressure: new Float64Array(nodeCount),
-    trial: new Float64Array(zoneCount),
-    step: new Float64Array(zoneCount),
-    bend: new Float64Array(zoneCount),
-    residual: new Float64Array(zoneCount),
-    through: new Float64Array(zoneCount),
-    slopeSum: new Float64Array(zoneCount),
-    rounding: new Float64Array(zoneCount),
-    target: new Float64Array(zoneCount),
-    matrix: createSkyline(first),
+    pressure,
+    trial,
+    step,
+    bend,
+    residual,
+    through,
+    slopeSum,
+    rounding: arena.floats(zoneCount),
+    target: arena.floats(zoneCount),
+    matrix,
   };
   setScenario(kernel, { count: 1 }, 0);
   describeChords(kernel);

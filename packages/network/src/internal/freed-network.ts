@@ -6,6 +6,7 @@ import type { LinkDescription, NetworkDescription } from '../network-description
 import type { NetworkIssue } from '../network-issue.js';
 import type { Scenario } from '../scenario.js';
 import { solveNetwork } from '../solve-network.js';
+import { leastScale } from './scenario-rows.js';
 import type { RisingCurve } from './rising-curve.js';
 import { risingCurve } from './rising-curve.js';
 
@@ -100,7 +101,7 @@ export function freeRisingFans(
       used.forEach((_, fan) => {
         const out = massFlows[fan]!(taken[fan]!);
         const into = massFlows[fan]!(given[fan]!);
-        const parts = [out, -out, into, -into].map((part) => Math.max(part, 0));
+        const parts = [out, -out, into, -into].map((part) => (part >= leastScale ? part : 0));
         scale.set(parts, links.length + partsOfAFan * fan);
       });
       all.columnDensityKgPerM3.set(columnDensityKgPerM3);

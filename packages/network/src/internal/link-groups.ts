@@ -1,4 +1,5 @@
 import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
+import type { Arena } from './arena.js';
 import type { KernelGroup } from './kernel.js';
 
 /** Fewer links than this of one class join the group of class 0. */
@@ -26,7 +27,7 @@ interface Shape {
  * Links that share a block, a record length and a class, each group with room for all its links, those with an
  * end at a boundary first, in the order of their zones.
  */
-export function groupLinks(links: LinksToGroup): KernelGroup[] {
+export function groupLinks(links: LinksToGroup, arena: Arena): KernelGroup[] {
   return shapesOf(links).flatMap(({ recordLength, members, classes }) => {
     const usual = usualClasses(classes);
     const byClass = new Map<number, number[]>();
@@ -45,7 +46,7 @@ export function groupLinks(links: LinksToGroup): KernelGroup[] {
         members: inOrder(group, links),
         recordLength,
         recordClass,
-        records: new Float64Array(recordLength * group.length),
+        records: arena.floats(recordLength * group.length),
         begin: 0,
         interior: 0,
         end: 0,

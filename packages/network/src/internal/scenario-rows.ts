@@ -68,11 +68,11 @@ export function lengthProblem(columns: readonly Column[], count: number): string
 
 /** What is wrong with the numbers of one row, in words; undefined if nothing is. */
 export function rowProblem(columns: readonly Column[], row: number): string | undefined {
-  for (const { name, values, width, least, most } of columns) {
+  for (const { name, values, width, least, most, orZero } of columns) {
     for (let index = row * width; index < (row + 1) * width; index++) {
       const value = values[index]!;
-      if (!(value >= least && value <= most)) {
-        return `${name}[${index}] is ${value}; allowed is ${least} to ${most}`;
+      if (!(value >= least && value <= most) && !(value === 0 && orZero)) {
+        return `${name}[${index}] is ${value}; allowed is ${orZero ? '0 or ' : ''}${least} to ${most}`;
       }
     }
   }
@@ -87,12 +87,18 @@ export interface Column {
   readonly width: number;
   readonly least: number;
   readonly most: number;
+  /** Zero is allowed besides. */
+  readonly orZero: boolean;
 }
 
-const temperatureRange = { least: -100, most: 1500 };
-const densityRange = { least: 0.05, most: 10 };
-const pressureRange = { least: -1e6, most: 1e6 };
-const scaleRange = { least: 0, most: 1e6 };
+type Range = Pick<Column, 'least' | 'most' | 'orZero'>;
+
+const temperatureRange: Range = { least: -100, most: 1500, orZero: false };
+const densityRange: Range = { least: 0.05, most: 10, orZero: false };
+const pressureRange: Range = { least: -1e6, most: 1e6, orZero: false };
+/** Less than this part of a link is no link; flows of such a part would vanish among the doubles. */
+export const leastScale = 1e-12;
+const scaleRange: Range = { least: leastScale, most: 1e6, orZero: true };
 
 /** The arrays that a batch gives. */
 export function columnsOf(kernel: Kernel, batch: ScenarioBatch): Column[] {
@@ -101,7 +107,7 @@ export function columnsOf(kernel: Kernel, batch: ScenarioBatch): Column[] {
   const add = (
     values: Float64Array | undefined,
     column: Pick<Column, 'name' | 'width'>,
-    range: Pick<Column, 'least' | 'most'>,
+    range: Range,
   ): void => {
     if (values !== undefined) columns.push({ values, ...column, ...range });
   };
@@ -113,7 +119,7 @@ export function columnsOf(kernel: Kernel, batch: ScenarioBatch): Column[] {
   };
   const addLinks = (
     name: 'linkScale' | 'linkOffsetPa' | 'columnDensityKgPerM3',
-    range: Pick<Column, 'least' | 'most'>,
+    range: Range,
   ): void => {
     add(batch[name], { name, width: linkCount }, range);
   };

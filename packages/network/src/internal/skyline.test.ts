@@ -1,12 +1,13 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { expect, it } from 'vitest';
+import { createArena } from './arena.js';
 import { createSkyline, factorize, solveFactorized } from './skyline.js';
 import { zoneGraph, zoneOrder } from './zone-order.js';
 
 it('solves a grounded Laplacian of a grid as the product says', () => {
   const [across, size] = [6, 60];
   const first = Int32Array.from({ length: size }, (_, row) => Math.max(0, row - across));
-  const matrix = createSkyline(first);
+  const matrix = createSkyline(first, createArena(size));
   const entry = (row: number, column: number): number =>
     row - column === across || (row - column === 1 && row % across !== 0) ? -(1 + (row % 3)) : 0;
   const dense = Array.from({ length: size }, (_, row) =>
@@ -50,7 +51,7 @@ it('solves random networks of conductances as the Cholesky factors of ml-matrix 
       dense.set(one, other, dense.get(one, other) - conductance);
       dense.set(other, one, dense.get(other, one) - conductance);
     }
-    const matrix = createSkyline(new Int32Array(size));
+    const matrix = createSkyline(new Int32Array(size), createArena(size * size));
     for (let row = 0; row < size; row++) {
       dense.set(row, row, dense.get(row, row) + 0.01);
       matrix.diagonal[row] = dense.get(row, row);
@@ -70,7 +71,7 @@ it('solves random networks of conductances as the Cholesky factors of ml-matrix 
 });
 
 it('says when a matrix is singular', () => {
-  const matrix = createSkyline(Int32Array.of(0, 0));
+  const matrix = createSkyline(Int32Array.of(0, 0), createArena(2));
   matrix.diagonal.set([1, 1]);
   matrix.entries.set([-1]);
   expect(factorize(matrix)).toBe(false);

@@ -1,3 +1,5 @@
+import type { Arena } from './arena.js';
+
 /**
  * A symmetric matrix whose rows are kept from their first entry to the diagonal, and its factors LDLᵀ.
  *
@@ -16,9 +18,10 @@ export interface Skyline {
 }
 
 /** An empty matrix for the graph given by the least neighbour of each row. */
-export function createSkyline(first: Int32Array): Skyline {
+export function createSkyline(first: Int32Array, arena: Arena): Skyline {
   const size = first.length;
-  const rowOffset = new Int32Array(size);
+  const diagonal = arena.floats(size);
+  const rowOffset = arena.ints(size);
   let length = 0;
   for (let row = 0; row < size; row++) {
     rowOffset[row] = length - first[row]!;
@@ -28,8 +31,8 @@ export function createSkyline(first: Int32Array): Skyline {
     size,
     first,
     rowOffset,
-    entries: new Float64Array(length),
-    diagonal: new Float64Array(size),
+    entries: arena.floats(length),
+    diagonal,
   };
 }
 

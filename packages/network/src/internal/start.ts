@@ -33,7 +33,13 @@ export function findStart(kernel: Kernel): void {
   if (!factorize(matrix)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
-  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = pressure[zone]! + step[zone]!;
+  let finite = true;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    pressure[zone] = pressure[zone]! + step[zone]!;
+    // Written so that a NaN is found too.
+    if (!(Math.abs(pressure[zone]!) < Infinity)) finite = false;
+  }
+  if (!finite) for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
 }
 
 /** Flows of all chords with no pressure in the zones, in the rows. */

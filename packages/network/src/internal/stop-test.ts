@@ -27,16 +27,36 @@ export function residualExcess(
   return (2 * greatest) / tolerance;
 }
 
+/**
+ * The flow against which the residual of a zone is reported: that through it, or where next to none flows as much
+ * as the stop test puts in its place: its share of the greatest flow, or what makes rounding, which must have been
+ * gathered, count as the tolerance [kg/s].
+ */
+export function residualYardsticks(
+  { zoneCount, through, rounding }: Kernel,
+  tolerance: number,
+): Float64Array {
+  const floor = leastThrough * greatestOf(through, zoneCount);
+  return Float64Array.from({ length: zoneCount }, (_, zone) =>
+    Math.max(through[zone]!, floor, (2 * rounding[zone]!) / tolerance),
+  );
+}
+
 /** Every residual is within the stop test's allowance plus what rounding at `kernel.trial` explains. */
 export function withinRounding(kernel: Kernel, tolerance: number): boolean {
   const { zoneCount, residual, through, rounding } = kernel;
   gatherRounding(kernel, kernel.trial);
-  let largest = 0;
-  for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
+  const largest = greatestOf(through, zoneCount);
   for (let zone = 0; zone < zoneCount; zone++) {
     const yardstick = Math.max(through[zone]!, leastThrough * largest);
     const allowed = 0.5 * tolerance * yardstick + rounding[zone]!;
     if (!(Math.abs(residual[zone]!) <= allowed)) return false;
   }
   return true;
+}
+
+function greatestOf(values: Float64Array, count: number): number {
+  let greatest = 0;
+  for (let zone = 0; zone < count; zone++) greatest = Math.max(greatest, values[zone]!);
+  return greatest;
 }

@@ -27,7 +27,7 @@ export interface HtmlTableOptions {
  */
 export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup {
   const { id, caption, note, columns, rows } = withoutEmptyColumns(table);
-  const { system, rowsAtMost = 200 } = options;
+  const { system, rowsAtMost = 100 } = options;
   if (rows.length === 0) return markup``;
   const shown = rows.slice(0, rowsAtMost);
   const left = rows.length - shown.length;

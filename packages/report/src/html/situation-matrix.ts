@@ -6,8 +6,9 @@ import { htmlTable } from './html-table.js';
 
 /** More zones than this do not fit side by side on a sheet; they go on in a further table. */
 const zonesBeside = 5;
-/** Cells of all these tables together; a page of more is of no use to anyone. */
-const cellsAtMost = 4000;
+/** Cells of pressures in all these tables together; files of the tables hold the rest. */
+const cellsAtMost = 600;
+const [fewestRows, mostRows] = [10, 100];
 
 /**
  * Every situation with the pressure of every zone, worst first, as one table or several side by side
@@ -22,7 +23,8 @@ export function situationMatrix({ assessment, system }: HtmlInput): Markup {
   const groups = Array.from({ length: Math.ceil(names.length / zonesBeside) }, (_, index) =>
     names.slice(index * zonesBeside, (index + 1) * zonesBeside),
   );
-  const rowsAtMost = Math.max(10, Math.floor(cellsAtMost / Math.max(1, names.length)));
+  const fitting = Math.floor(cellsAtMost / Math.max(1, names.length));
+  const rowsAtMost = Math.min(mostRows, Math.max(fewestRows, fitting));
   return markup`${groups.map((zones, group) =>
     htmlTable(
       {

@@ -20,7 +20,7 @@ export function proofSentences(study: WorstCaseStudy): readonly string[] {
       `${roundedUp(proof.largestRelativeResidual)} of the flow through that zone.`,
     radius === null
       ? 'How far a pressure may be from the exact answer could not be shown.'
-      : 'Every exact answer of these flow laws lies within ' +
+      : `Every exact answer of these flow laws${asColumnsStand(situations)} lies within ` +
         `${roundedUp(radius)} Pa of the pressures given${exceptions(proof.notEnclosed)}.`,
     several === 0
       ? 'Each balance is the only one possible.'
@@ -41,6 +41,12 @@ export function roundedUp(value: number): string {
   const digit = Number(`${nearest}e${exponent}`) < value ? Number(nearest) + 1 : Number(nearest);
   const shown = Number(`${digit}e${exponent}`);
   return shown >= 0.01 && shown < 1000 ? String(shown) : shown.toExponential(0);
+}
+
+function asColumnsStand(situations: WorstCaseStudy['situations']): string {
+  return situations.some(({ columns }) => columns !== undefined)
+    ? ', with air in shafts and flues standing as it does in each,'
+    : '';
 }
 
 function exceptions(notEnclosed: number): string {

@@ -25,7 +25,9 @@ export function studyNotes(worstCase: JudgedStudy, worst: WorstPressure): readon
           `Incomplete: ${unsolved} of ${all} situations could not be solved, and the worst may be among them.`,
         ]),
     ...(balance?.proof.unique === false
-      ? ['The balance in this situation is one of several that are possible.']
+      ? [
+          'The balance in this situation is one of several that are possible: air in a flue or shaft can stand either way. That with the lowest pressure is shown.',
+        ]
       : []),
     ...(worstCase.proof.notEnclosed === 0
       ? []

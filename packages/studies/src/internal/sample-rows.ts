@@ -1,4 +1,5 @@
-import { houseScenario, type CompiledHouse } from '@evendraft/house';
+import type { CompiledHouse } from '@evendraft/house';
+import { resolveColumns } from '../resolve-columns.js';
 import {
   batchStatuses,
   createBatchResult,
@@ -63,9 +64,10 @@ export interface SampleSetting {
 export function sampleRows(setting: SampleSetting): SampleRows {
   const { compiled, knobs, asked, outcome, uniform, mostSamples, pool, exponent } = setting;
   const { network, links } = compiled;
+  // Columns of shafts and flues stay as they stand in the situation without any change.
   const once = asked.rows.map(
     ({ state, weather, airtightnessCase = 0 }) =>
-      houseScenario(compiled, { state, weather, airtightnessCase }).scenario,
+      resolveColumns(compiled, { state, weather, airtightnessCase }).scenario,
   );
   const scale = once.map((row) => row.linkScale ?? new Float64Array(links.length).fill(1));
   const wind = once.map((row) => row.boundaryPressuresPa ?? new Float64Array(0));

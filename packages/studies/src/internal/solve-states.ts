@@ -5,6 +5,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import { batchStatuses, solveBatch } from '@evendraft/network';
+import { resolveColumns } from '../resolve-columns.js';
 import { stackScenarios } from './stack-scenarios.js';
 
 /** Where states are solved: one house, weather and airtightness. */
@@ -15,7 +16,7 @@ export interface SolvePlace {
 }
 
 /**
- * Pressures of many states in one batch [Pa].
+ * Pressures of many states in one batch [Pa]; one by one where columns of shafts or flues can stand either way.
  *
  * @param place - house, weather and airtightness
  * @param states - the states, at least one
@@ -25,6 +26,14 @@ export function solveStates(
   { compiled, weather, airtightnessCase }: SolvePlace,
   states: readonly OperatingState[],
 ): readonly (Float64Array | undefined)[] {
+  if (compiled.twoStateLinks.length > 0) {
+    return states.map((state) => {
+      const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
+      return result.status === 'solved'
+        ? result.pressuresPa.slice(0, compiled.house.zones.length)
+        : undefined;
+    });
+  }
   const scenarios = states.map(
     (state) => houseScenario(compiled, { state, weather, airtightnessCase }).scenario,
   );
