@@ -24,6 +24,7 @@ const weather = Float64Array.from({ length: hours * boundaries }, (_, k) => {
   return 6 * Math.sin(hour / 24 + (k % boundaries)) + random.between(-1, 1);
 });
 const began = performance.now();
+const cpuBefore = process.cpuUsage();
 let solved = 0;
 for (let sample = 0; sample < samples; sample++) {
   const scale = Float64Array.from({ length: links }, () => Math.exp(random.between(-0.5, 0.5)));
@@ -33,8 +34,9 @@ for (let sample = 0; sample < samples; sample++) {
   solved += result.status.filter((status) => status === 1).length;
 }
 const seconds = (performance.now() - began) / 1000;
+const { user, system } = process.cpuUsage(cpuBefore);
 console.log(
-  `${solved} of ${hours * samples} solved by ${workers} workers in ${seconds.toFixed(1)} s: ` +
-    `${((1e6 * seconds) / solved).toFixed(2)} us each`,
+  `${solved} of ${hours * samples} solved by ${workers} workers in ${seconds.toFixed(1)} s, ` +
+    `${((user + system) / 1e6).toFixed(1)} s of CPU time: ${((user + system) / solved).toFixed(2)} us each`,
 );
 pool.close();

@@ -1,30 +1,40 @@
 import {
   assess,
-  defaultLimitSet,
-  formatIssue,
-  limitSetById,
-  limitSetIssues,
+  readScreenFacts,
   renderJson,
   renderTerminal,
-  unknownLimitSet,
+  reportExtras,
+  screenFactsIssues,
   type Assessment,
   type House,
-  type LimitSet,
+  type ReportExtras,
+  type RuleRegion,
+  type ScreenFacts,
   type SignOff,
+  type WhenCures,
 } from 'evendraft';
+import { chooseLimitSets, type ChosenLimitSets } from './choose-limit-sets.js';
 import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import { findBrowser } from './find-browser.js';
-import { progressBar } from './progress-bar.js';
+import { readDataFile } from './read-data-file.js';
 import { readHouseFile } from './read-house-file.js';
 import { readSignOffFile } from './read-sign-off-file.js';
-import { writeReports, type ReportTargets } from './write-reports.js';
+import { solverWorkers } from './solver-workers.js';
+import { watchWork } from './watch-work.js';
+import { writeReports, type ReportTargets, type WrittenReport } from './write-reports.js';
 
 /** Flags of `evendraft assess`. */
 export interface AssessFlags {
   readonly units: 'us' | 'si';
   readonly json: boolean;
-  readonly limits?: string;
+  readonly limits: readonly string[];
+  readonly region: readonly RuleRegion[];
+  readonly facts?: string;
+  readonly cures: WhenCures;
+  /** Draws; true where no number was given. */
+  readonly uncertainty?: number | true;
+  readonly seed?: number;
   readonly out?: string;
   readonly report?: string;
   readonly pdf?: string;
@@ -37,7 +47,7 @@ export interface AssessFlags {
  * `evendraft assess FILE`: reads the house, solves every state, judges, prints, and writes the reports asked for.
  *
  * @param file - path of the house file
- * @param flags - units, output and limit set
+ * @param flags - units, output and limit sets
  * @param streams - where results and messages go
  * @returns exit code
  */
@@ -48,8 +58,23 @@ export async function assessCommand(
 ): Promise<ExitCode> {
   const prepared = await prepare(file, flags, streams);
   if (prepared === undefined) return exitCode.wrongInput;
-  const assessment = await assessWatched(prepared, streams);
-  if (assessment === undefined) return exitCode.stopped;
+  const result = await watchWork(
+    async (watch) => {
+      const assessment = await assess(prepared.house, { ...prepared.options, ...watch });
+      const { signal } = watch;
+      const extras = wantsExtras(flags)
+        ? await reportExtras(prepared.house, assessment, {
+            system: flags.units,
+            ...(signal === undefined ? {} : { signal }),
+          })
+        : {};
+      return { assessment, extras };
+    },
+    'situations',
+    streams,
+  );
+  if (result === undefined) return exitCode.stopped;
+  const { assessment } = result;
   streams.out(
     flags.json
       ? renderJson(assessment)
@@ -59,8 +84,7 @@ export async function assessCommand(
           color: streams.color,
         }),
   );
-  const written = await writeAsked(assessment, { file, flags, prepared, streams });
-  if (!written) return exitCode.wrongInput;
+  if (!(await writeAsked(result, { file, flags, prepared, streams }))) return exitCode.wrongInput;
   if (assessment.worstCase.situations.length === 0) return exitCode.notSolved;
   if (assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
   const beyond = assessment.findings.some((finding) => finding.verdict === 'beyond the limit');
@@ -69,9 +93,13 @@ export async function assessCommand(
 
 interface Prepared {
   readonly house: House;
-  readonly limitSet: LimitSet;
+  readonly options: Parameters<typeof assess>[1];
   readonly signOff?: SignOff;
   readonly targets: ReportTargets;
+}
+
+function wantsExtras({ report, pdf, csv }: AssessFlags): boolean {
+  return report !== undefined || pdf !== undefined || csv !== undefined;
 }
 
 /** All that can be wrong with the command line is found before anything is solved. */
@@ -80,10 +108,10 @@ async function prepare(
   flags: AssessFlags,
   streams: CommandStreams,
 ): Promise<Prepared | undefined> {
-  const limitSet = flags.limits === undefined ? defaultLimitSet : limitSetById(flags.limits);
-  if (limitSet === undefined) {
-    const issue = unknownLimitSet(flags.limits ?? '');
-    streams.err(`--limits: ${formatIssue(issue, limitSetIssues)}\n`);
+  const sets = await chooseLimitSets(flags.limits, streams);
+  if (sets === undefined) return undefined;
+  if (flags.seed !== undefined && flags.uncertainty === undefined) {
+    streams.err('--seed: a seed is of the draws; add --uncertainty.\n');
     return undefined;
   }
   const { out, report, csv } = flags;
@@ -106,9 +134,11 @@ async function prepare(
   if (flags.signOff !== undefined && signOff === undefined) return undefined;
   const house = await readHouseFile(file, streams, flags.json);
   if (house === undefined) return undefined;
+  const facts = flags.facts === undefined ? {} : await readFacts(flags.facts, house, streams);
+  if (facts === undefined) return undefined;
   return {
     house,
-    limitSet,
+    options: optionsOf(flags, sets, facts),
     ...(signOff === undefined ? {} : { signOff }),
     targets:
       browser === undefined || flags.pdf === undefined
@@ -117,38 +147,52 @@ async function prepare(
   };
 }
 
-/** The assessment; nothing where the user stopped it, which is said. */
-async function assessWatched(
-  { house, limitSet }: Prepared,
+function optionsOf(
+  flags: AssessFlags,
+  sets: ChosenLimitSets,
+  facts: ScreenFacts,
+): Prepared['options'] {
+  const { region, cures, uncertainty, seed } = flags;
+  return {
+    ...sets,
+    facts,
+    cures,
+    ...(region.length === 0 ? {} : { regions: region }),
+    ...(uncertainty === undefined
+      ? {}
+      : {
+          uncertainty: {
+            createPool: solverWorkers,
+            ...(uncertainty === true ? {} : { samples: uncertainty }),
+            ...(seed === undefined ? {} : { seed }),
+          },
+        }),
+  };
+}
+
+function readFacts(
+  file: string,
+  house: House,
   streams: CommandStreams,
-): Promise<Assessment | undefined> {
-  const { signal } = streams;
-  const width = streams.progressWidth ?? streams.width;
-  const bar = streams.progress
-    ? progressBar({ write: streams.err, width, noun: 'situations' })
-    : undefined;
-  let soFar = 'nothing was solved yet';
-  try {
-    return await assess(house, {
-      limitSet,
-      ...(signal === undefined ? {} : { signal }),
-      onProgress: (done, of) => {
-        soFar = `${done} of ${of} situations were solved`;
-        bar?.update(done, of);
+): Promise<ScreenFacts | undefined> {
+  return readDataFile(
+    file,
+    {
+      flag: '--facts',
+      what: 'a file of facts for code screens',
+      lost: 'what it says',
+      issues: screenFactsIssues,
+      read: (value) => {
+        const result = readScreenFacts(value, house);
+        return result.ok ? { ok: true, value: result.facts } : result;
       },
-    });
-  } catch (error) {
-    if (signal?.aborted !== true) throw error;
-    bar?.clear();
-    streams.err(`Stopped: ${soFar}. There is no result and nothing was written.\n`);
-    return undefined;
-  } finally {
-    bar?.clear();
-  }
+    },
+    streams,
+  );
 }
 
 async function writeAsked(
-  assessment: Assessment,
+  result: { readonly assessment: Assessment; readonly extras: ReportExtras },
   options: {
     readonly file: string;
     readonly flags: AssessFlags;
@@ -158,31 +202,33 @@ async function writeAsked(
 ): Promise<boolean> {
   const { file, flags, prepared, streams } = options;
   const { signOff, targets } = prepared;
-  const written = await writeReports(assessment, targets, {
+  const written = await writeReports(result.assessment, targets, {
     houseFile: file,
     system: flags.units,
+    extras: result.extras,
     ...(signOff === undefined ? {} : { signOff }),
   });
   const say = flags.json ? streams.err : streams.out;
-  let all = true;
   for (const report of written) {
-    if ('paths' in report) {
-      const [first = '', second, ...more] = report.paths;
-      const rest =
-        second === undefined
-          ? ''
-          : more.length === 0
-            ? ` and ${second}`
-            : ` and ${more.length + 1} more`;
-      say(`\n${titles[report.flag] ?? 'Written'}: ${first}${rest}\n`);
-    } else {
-      all = false;
+    if ('paths' in report) say(`\n${writtenWords(report)}\n`);
+    else {
       streams.err(
         `${report.flag} ${report.target}: the report could not be written there (${report.problem}).\n`,
       );
     }
   }
-  return all;
+  return written.every((report) => 'paths' in report);
+}
+
+function writtenWords({ flag, paths }: Extract<WrittenReport, { paths: unknown }>): string {
+  const [first = '', second, ...more] = paths;
+  const rest =
+    second === undefined
+      ? ''
+      : more.length === 0
+        ? ` and ${second}`
+        : ` and ${more.length + 1} more`;
+  return `${titles[flag] ?? 'Written'}: ${first}${rest}`;
 }
 
 const titles: Readonly<Record<string, string>> = {

@@ -3,12 +3,17 @@ import {
   assessmentJsonSchema,
   houseFileJsonSchema,
   libraryVersion,
+  ruleRegions,
   signOffJsonSchema,
+  type RuleRegion,
+  type WhenCures,
 } from 'evendraft';
 import { assessCommand, type AssessFlags } from './assess-command.js';
 import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
+import { addRemedyCommands } from './remedy-commands.js';
 import { readHouseFile } from './read-house-file.js';
+import { listed, number, unitSystem } from './flag-values.js';
 
 /**
  * Runs the command.
@@ -39,7 +44,30 @@ export async function runCommand(
     )
     .argument('<file>', 'house file, YAML or JSON')
     .option('--units <system>', 'us (cfm, ft, °F) or si (L/s, m, °C)', unitSystem, 'us')
-    .option('--limits <set>', 'limit set to judge by')
+    .option(
+      '--limits <set>',
+      'limit set to judge by, or a file of an own set; given again, further sets beside the first',
+      listed,
+      [],
+    )
+    .option('--region <name>', 'only code screens of this region; may be given again', region, [])
+    .option('--facts <file>', 'YAML or JSON of what code screens ask and the house file lacks')
+    .option(
+      '--cures <when>',
+      'solve cures: auto (where it is quick), always or never',
+      whenCures,
+      'if quick',
+    )
+    .option(
+      '--uncertainty [draws]',
+      'how sure the numbers are: draw what is uncertain so often',
+      draws,
+    )
+    .option(
+      '--seed <number>',
+      'seed of the draws',
+      number({ least: 0, most: 2 ** 31, whole: true }),
+    )
     .option('--json', 'print the whole result as JSON', false)
     .option('--report <file>', 'write the report as one page, HTML that needs nothing beside it')
     .option('--pdf <file>', 'print that page; needs a browser (CHROMIUM_PATH, or one on the PATH)')
@@ -49,11 +77,15 @@ export async function runCommand(
     .option('--fail-on-beyond', 'exit with 1 when a finding is beyond its limit', false)
     .addHelpText(
       'after',
-      '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --report my-house.html --pdf my-house.pdf\n  evendraft assess my-house.yaml --units si --out reports --csv tables\n  evendraft assess my-house.yaml --json > my-house.result.json\n\nExit codes: 0 done, 1 beyond a limit with --fail-on-beyond, 2 wrong file or usage, 3 a solve failed, 130 stopped with Ctrl-C.',
+      '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --report my-house.html --pdf my-house.pdf\n  evendraft assess my-house.yaml --units si --out reports --csv tables\n  evendraft assess my-house.yaml --json > my-house.result.json\n  evendraft assess my-house.yaml --limits vent-type-table --limits germany-4-pa\n  evendraft assess my-house.yaml --uncertainty 2000 --seed 7\n\nExit codes: 0 done, 1 beyond a limit with --fail-on-beyond, 2 wrong file or usage, 3 a solve failed, 130 stopped with Ctrl-C.',
     )
     .action(async (file: string, flags: AssessFlags) => {
       code = await assessCommand(file, flags, streams);
     });
+
+  addRemedyCommands(program, streams, (result) => {
+    code = result;
+  });
 
   program
     .command('check')
@@ -90,10 +122,19 @@ export async function runCommand(
   }
 }
 
-function unitSystem(text: string): 'us' | 'si' {
-  if (text === 'us' || text === 'si') return text;
-  throw new InvalidArgumentError('Write us or si.');
+function region(text: string, before: readonly RuleRegion[]): readonly RuleRegion[] {
+  const found = ruleRegions.find((each) => each === text);
+  if (found !== undefined) return [...before, found];
+  throw new InvalidArgumentError(`Write one of ${ruleRegions.join(', ')}.`);
 }
+
+function whenCures(text: string): WhenCures {
+  if (text === 'auto') return 'if quick';
+  if (text === 'always' || text === 'never') return text;
+  throw new InvalidArgumentError('Write auto, always or never.');
+}
+
+const draws = number({ least: 100, most: 1_000_000, whole: true });
 
 /** What has a schema of its own. */
 const schemas = {

@@ -5,6 +5,7 @@ import {
   renderJson,
   renderMarkdown,
   type Assessment,
+  type ReportExtras,
   type SignOff,
 } from 'evendraft';
 import { printPdf } from './print-pdf.js';
@@ -22,10 +23,11 @@ export interface ReportTargets {
   readonly csv?: string;
 }
 
-/** What the reports are made from. */
+/** What the reports are made from beside the assessment. */
 export interface ReportContent {
   readonly houseFile: string;
   readonly system: 'us' | 'si';
+  readonly extras: ReportExtras;
   readonly signOff?: SignOff;
 }
 
@@ -51,10 +53,10 @@ export async function writeReports(
   content: ReportContent,
 ): Promise<readonly WrittenReport[]> {
   const { out, report, pdf, csv } = targets;
-  const { system, signOff, houseFile } = content;
+  const { system, extras, signOff, houseFile } = content;
   const stem = basename(houseFile, extname(houseFile));
   const page = (): string =>
-    renderHtml(assessment, { system, ...(signOff === undefined ? {} : { signOff }) });
+    renderHtml(assessment, { system, extras, ...(signOff === undefined ? {} : { signOff }) });
   const written: WrittenReport[] = [];
   const write = async (
     flag: string,
@@ -82,7 +84,9 @@ export async function writeReports(
     await writeWhole(file, await printPdf(page(), pdf?.browser ?? ''));
     return [file];
   });
-  await write('--csv', csv, (folder) => writeAll(folder, renderCsv(assessment, { system })));
+  await write('--csv', csv, (folder) =>
+    writeAll(folder, renderCsv(assessment, { system, extras })),
+  );
   return written;
 }
 

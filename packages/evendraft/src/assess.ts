@@ -1,83 +1,97 @@
 import { compileHouse, type House } from '@evendraft/house';
-import type { Assessment, HouseSummary } from '@evendraft/report';
+import type { Assessment } from '@evendraft/report';
 import {
   cautions,
   defaultLimitSet,
-  judge,
   judgingAssumptions,
+  ruleAssumptions,
+  runScreens,
   type LimitSet,
+  type RuleRegion,
+  type ScreenFacts,
 } from '@evendraft/rules';
 import { worstCaseStudy } from '@evendraft/studies';
+import { curesOf, type WhenCures } from './cures-of.js';
 import { HouseNotCompilable } from './house-not-compilable.js';
+import { houseSummary } from './house-summary.js';
+import { judgedSet } from './judged-set.js';
 import { notModelled } from './not-modelled.js';
 import { libraryVersion } from './version.js';
+import { worstAttribution } from './worst-attribution.js';
+import { worstUncertainty, type UncertaintyRequest } from './worst-uncertainty.js';
+
+/** What long work counts. */
+export type AssessWork = 'situations' | 'cures' | 'draws';
 
 /** What an assessment may be told. */
 export interface AssessOptions {
   /** The limits to judge by; those by vent type when absent. */
   readonly limitSet?: LimitSet;
+  /** Further limit sets to judge by beside it. */
+  readonly beside?: readonly LimitSet[];
+  /** Only code screens of these regions, besides those of everywhere; all when absent. */
+  readonly regions?: readonly RuleRegion[];
+  /** What code screens ask and the house file does not hold. */
+  readonly facts?: ScreenFacts;
+  /** Whether cures are solved; where they take few solves when absent. */
+  readonly cures?: WhenCures;
+  /** Asks how sure the numbers are; not asked when absent. */
+  readonly uncertainty?: UncertaintyRequest;
   /** Stops the work; the promise then rejects with the signal's reason. */
   readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
+  readonly onProgress?: (done: number, of: number, work: AssessWork) => void;
 }
 
 /**
- * Assesses a house: compiles it, solves every state in every weather, judges every appliance.
+ * Assesses a house: compiles it, solves every state in every weather, judges every appliance, asks what causes
+ * the worst and what cures it, and holds the house against code screens.
  *
  * It is risk screening. No number in it clears an appliance: a combustion-safety test on site and
  * the local code decide.
  *
  * @param house - a house as `readHouse` or `parseHouse` returns it
- * @param options - limit set, signal and progress
+ * @param options - limit sets, screens, cures, uncertainty, signal and progress
  * @returns the assessment, plain JSON
  * @throws {@link HouseNotCompilable} where the house was put together by hand and does not hold together
  */
 export async function assess(house: House, options: AssessOptions = {}): Promise<Assessment> {
-  const { limitSet = defaultLimitSet, ...studyOptions } = options;
+  const { limitSet = defaultLimitSet, beside = [], regions, facts, signal, onProgress } = options;
   const compile = compileHouse(house);
   if (!compile.ok) throw new HouseNotCompilable(compile.issues);
-  const worstCase = await worstCaseStudy(compile.compiled, studyOptions);
-  const findings = judge({ house, worstCase, limitSet });
+  const { compiled } = compile;
+  const watched = (work: AssessWork) => ({
+    ...(signal === undefined ? {} : { signal }),
+    onProgress: (done: number, of: number) => onProgress?.(done, of, work),
+  });
+  const worstCase = await worstCaseStudy(compiled, watched('situations'));
+  const judged = judgedSet({ compiled, worstCase, limitSet });
+  const { findings } = judged;
+  const attribution = await worstAttribution({ compiled, worstCase, findings, signal });
+  const uncertainty = await worstUncertainty(
+    { compiled, worstCase, limitSet, request: options.uncertainty },
+    watched('draws'),
+  );
   return {
     schema: 'evendraft-assessment',
-    schemaVersion: 1,
+    schemaVersion: 2,
     libraryVersion,
-    house: {
-      name: house.name,
-      floorAreaM2: house.floorAreaM2,
-      volumeM3: house.volumeM3,
-      digest: house.digest,
-      altitudeM: house.altitudeM,
-      airtightness: house.airtightness,
-      zones: house.zones.map(({ id, kind }) => ({ id, kind })),
-      devices: house.devices.map(({ id, kind, direction, zone }) => ({
-        id,
-        kind,
-        direction,
-        zone,
-      })),
-      appliances: house.appliances.map(({ id, kind, vent, zone }) => ({ id, kind, vent, zone })),
-      weathers: house.weathers,
-      testPreparation: testPreparation(house),
-    },
-    limitSet: { id: limitSet.id, name: limitSet.name, edition: limitSet.edition },
+    house: houseSummary(house),
+    ...judged,
     worstCase,
-    findings,
-    assumptions: [...house.assumptions, ...judgingAssumptions],
+    beside: beside.map((set) => judgedSet({ compiled, worstCase, limitSet: set })),
+    ...(attribution === undefined ? {} : { attribution }),
+    cures: await curesOf(
+      { house, worstCase, findings, limitSet, when: options.cures },
+      watched('cures'),
+    ),
+    screens: runScreens(house, {
+      worstCase,
+      ...(regions === undefined ? {} : { regions }),
+      ...(facts === undefined ? {} : { facts }),
+    }),
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+    assumptions: [...house.assumptions, ...judgingAssumptions, ...ruleAssumptions],
     notModelled: notModelled(house),
     cautions: cautions(findings, house),
   };
-}
-
-/** How everything that is modelled apart stood during the airtightness test. */
-function testPreparation({
-  openings,
-  devices,
-  makeUpOpenings,
-}: House): NonNullable<HouseSummary['testPreparation']> {
-  const withLeak = devices.filter(({ offLaw, path }) => offLaw !== undefined || path !== undefined);
-  return [...openings, ...withLeak, ...makeUpOpenings].map(({ id, duringTest }) => ({
-    item: id,
-    duringTest,
-  }));
 }

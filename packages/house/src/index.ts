@@ -63,6 +63,8 @@ export { followInterlocks } from './compile/followed-state.js';
 export type { FollowedState } from './compile/followed-state.js';
 export type { HouseLink, Junction, LinkRole, TwoStateColumn } from './compile/house-link.js';
 export type { RemainingLeakage } from './compile/remaining-leakage.js';
+export { seriesFlow } from './compile/series-flow.js';
+export type { ChainedLaw } from './compile/series-flow.js';
 export { baselineOf, countOperatingStates, operatingStates } from './operating-states.js';
 export { parseHouse } from './parse-house.js';
 export type { HouseResult, ParseHouseOptions } from './parse-house.js';

@@ -7,6 +7,7 @@ import {
   yearlyAirHeat,
   yearlyFanEnergy,
   type BalanceQuestion,
+  type PressureTarget,
   type Remedy,
   type SizingResult,
   type YearOfWeather,
@@ -21,6 +22,8 @@ import { targetsOfLimitSet } from './targets-of-limit-set.js';
 export interface CompareOptions {
   /** The remedies, of this house. */
   readonly remedies: readonly Remedy[];
+  /** Pressures to keep in place of the limits of the set. */
+  readonly targets?: readonly PressureTarget[];
   /** How far inside each limit a size must stay; 0 when absent [Pa]. */
   readonly reservePa?: number;
   /** Order of the rows; {@link usualRankRule} when absent. */
@@ -60,7 +63,9 @@ export async function compareRemedies(
   options: CompareOptions,
 ): Promise<RemedyComparison> {
   const { remedies, reservePa = 0, rank = usualRankRule, onProgress, signal } = options;
-  const { targets, withoutLimit } = targetsOfLimitSet(house, limitSet, reservePa);
+  const ofSet = targetsOfLimitSet(house, limitSet, reservePa);
+  const targets = options.targets ?? ofSet.targets;
+  const withoutLimit = options.targets === undefined ? ofSet.withoutLimit : [];
   const rows: RemedyRow[] = [];
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {
     const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});

@@ -4,6 +4,12 @@
  * Central type: {@link RemedyRow}, one remedy beside others. Read next: `compare-remedies.ts`; how a size is
  * found is in `@evendraft/studies`, `size-remedy.ts`.
  */
+export { airStudy } from './air/air-study.js';
+export type { AirStudy } from './air/air-study.js';
+export { judgeAir } from './air/judge-air.js';
+export type { AirFacts } from './air/judge-air.js';
+export type { DoorFacts } from './air/judge-doors.js';
+export type { HoodFacts } from './air/judge-moving-air.js';
 export { compareRemedies } from './compare-remedies.js';
 export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';

@@ -7,27 +7,41 @@ import type {
   Weather,
   Zone,
 } from '@evendraft/house';
-import type { Finding } from '@evendraft/rules';
-import type { WorstCaseStudy } from '@evendraft/studies';
+import type { RuleFinding } from '@evendraft/rules';
+import type { AttributionStudy, UncertaintyStudy, WorstCaseStudy } from '@evendraft/studies';
+import type { CureResults } from './cure-results.js';
+import type { JudgedSet } from './judged-set.js';
 
-/** Everything that one run says about one house; plain JSON, versioned. */
-export interface Assessment {
+/**
+ * Everything that one run says about one house; plain JSON, versioned.
+ *
+ * What it says by the limit set that was chosen stands at the top; the sets that were asked for beside it follow.
+ */
+export interface Assessment extends JudgedSet {
   readonly schema: 'evendraft-assessment';
-  readonly schemaVersion: 1;
+  readonly schemaVersion: 2;
   readonly libraryVersion: string;
   readonly house: HouseSummary;
-  readonly limitSet: {
-    readonly id: string;
-    readonly name: string;
-    /** Edition of this project's data for the set, e.g. `2026-11`. */
-    readonly edition: string;
-  };
   readonly worstCase: WorstCaseStudy;
-  readonly findings: readonly Finding[];
+  /** Further limit sets, each judged as the first one is. */
+  readonly beside: readonly JudgedSet[];
+  /** Which device costs how many pascals; absent where nothing runs in the worst situation. */
+  readonly attribution?: Attribution;
+  readonly cures: CureResults;
+  /** Code screens, those included that are not meant for this house. */
+  readonly screens: readonly RuleFinding[];
+  /** Present where it was asked for. */
+  readonly uncertainty?: UncertaintyStudy;
   readonly assumptions: readonly Assumption[];
   /** What this version does not look at, in sentences. */
   readonly notModelled: readonly string[];
   readonly cautions: readonly string[];
+}
+
+/** The attribution of one situation, with the situation in words. */
+export interface Attribution extends AttributionStudy {
+  readonly label: string;
+  readonly airtightness: string;
 }
 
 /** What a report repeats of the house itself. */

@@ -1,8 +1,9 @@
 import type { RuleFinding } from '@evendraft/rules';
 import type { AttributionStudy, UncertaintyStudy } from '@evendraft/studies';
-import { formatQuantity, type UnitSystem } from '@evendraft/units';
+import type { UnitSystem } from '@evendraft/units';
 import type { DeviceSharesDrawingData } from './drawings/device-shares.js';
 import type { ExceedanceDrawingData } from './drawings/exceedance.js';
+import { arithmeticWords } from './internal/arithmetic-words.js';
 import { fullStop } from './internal/full-stop.js';
 import type { CodeScreenRow } from './report-extras.js';
 
@@ -69,13 +70,7 @@ export function codeScreensFromFindings(
       subject: subject ?? 'the house',
       verdict,
       arithmetic: [
-        ...arithmetic.map(({ label, expression, value }) => {
-          const shown =
-            typeof value === 'string'
-              ? value
-              : formatQuantity(value.si, value.dimension, { system });
-          return `${label}: ${shown} (${expression}).`;
-        }),
+        ...arithmetic.map((line) => `${arithmeticWords(line, system)}.`),
         ...(arithmetic.length === 0 ? [fullStop(why)] : []),
         ...(reason === undefined ? [] : [fullStop(reason)]),
       ].join(' '),

@@ -7,7 +7,12 @@ export { answerSentences } from './answer-sentences.js';
 export type { AnswerOptions } from './answer-sentences.js';
 export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
-export type { Assessment, HouseSummary } from './assessment.js';
+export type { Assessment, Attribution, HouseSummary } from './assessment.js';
+export type { CureResults } from './cure-results.js';
+export type { JudgedSet, ProgrammeTestResult } from './judged-set.js';
+export { renderComparison } from './render-comparison.js';
+export { renderSizing } from './render-sizing.js';
+export type { Comparison, Sizing } from './remedy-results.js';
 export { drawDeviceShares } from './drawings/device-shares.js';
 export type { DeviceSharesDrawingData } from './drawings/device-shares.js';
 export type { DrawingOptions } from './drawings/drawing-options.js';
@@ -39,6 +44,8 @@ export {
   exceedanceFromStudy,
   sharesFromStudy,
 } from './extras-from-studies.js';
+export { makeUpWords } from './internal/size-words.js';
+export { notesFromAssessment } from './notes-from-assessment.js';
 export { readSignOff } from './read-sign-off.js';
 export type { ReadSignOffResult } from './read-sign-off.js';
 export { renderCsv } from './render-csv.js';

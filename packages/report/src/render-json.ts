@@ -1,14 +1,26 @@
 import type { Assessment } from './assessment.js';
+import type { Comparison, Sizing } from './remedy-results.js';
 import { ReportError } from './report-error.js';
 
 /** The envelope comes first, so that a reader of the file sees what it is. */
-const topKeys: readonly (keyof Assessment)[] = [
+const topKeys: readonly (keyof Assessment | keyof Sizing | keyof Comparison)[] = [
   'schema',
   'schemaVersion',
   'libraryVersion',
   'house',
   'limitSet',
   'findings',
+  'houseFindings',
+  'programmeTest',
+  'beside',
+  'cures',
+  'attribution',
+  'screens',
+  'uncertainty',
+  'remedy',
+  'targets',
+  'result',
+  'comparison',
   'worstCase',
   'assumptions',
   'notModelled',
@@ -16,19 +28,19 @@ const topKeys: readonly (keyof Assessment)[] = [
 ];
 
 /**
- * An assessment as JSON, indented by two spaces, the same text for equal assessments.
+ * A result as JSON, indented by two spaces, the same text for equal results.
  *
  * Keys stand in a fixed order: the envelope's at the top, all others by their characters. Numbers
  * are SI and unrounded.
  *
- * @param assessment - what was found
- * @returns JSON that the published schema describes, ending in a line end
+ * @param result - an assessment, a sizing or a comparison
+ * @returns JSON, that of an assessment as the published schema describes it, ending in a line end
  * @throws ReportError `report.not-finite` for NaN or an infinity, `report.not-plain-data` for
  *   anything else that JSON cannot say
  */
-export function renderJson(assessment: Assessment): string {
-  const walk: Walk = { path: ['assessment'], parents: new Set() };
-  return `${JSON.stringify(ordered(assessment, walk, topKeys), null, 2)}\n`;
+export function renderJson(result: Assessment | Sizing | Comparison): string {
+  const walk: Walk = { path: [result.schema.replace('evendraft-', '')], parents: new Set() };
+  return `${JSON.stringify(ordered(result, walk, topKeys), null, 2)}\n`;
 }
 
 /** Where the writer is, and in what. */

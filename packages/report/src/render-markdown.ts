@@ -2,9 +2,13 @@ import type { UnitSystem } from '@evendraft/units';
 import { answerSentences } from './answer-sentences.js';
 import type { Assessment } from './assessment.js';
 import { markdownBasis } from './internal/markdown-basis.js';
+import { markdownCauses } from './internal/markdown-causes.js';
+import { markdownCures } from './internal/markdown-cures.js';
 import { markdownFindings, type MarkdownSection } from './internal/markdown-findings.js';
+import { markdownJudgedSets } from './internal/markdown-judged-sets.js';
 import { markdownPage } from './internal/markdown-page.js';
 import { markdownResults } from './internal/markdown-results.js';
+import { markdownScreens } from './internal/markdown-screens.js';
 import { numberPrinter } from './internal/number-printer.js';
 
 /** How the full report is written. */
@@ -25,7 +29,12 @@ export interface MarkdownOptions {
  */
 export function renderMarkdown(assessment: Assessment, options: MarkdownOptions): string {
   const page = markdownPage();
-  const section: MarkdownSection = { page, assessment, printer: numberPrinter(options.system) };
+  const section: MarkdownSection = {
+    page,
+    assessment,
+    printer: numberPrinter(options.system),
+    system: options.system,
+  };
   page.heading(1, `${assessment.house.name}: pressures and findings`);
   page.heading(2, 'Answer');
   page.bullets(answerSentences(assessment, options));
@@ -34,7 +43,11 @@ export function renderMarkdown(assessment: Assessment, options: MarkdownOptions)
     page.bullets(assessment.cautions);
   }
   markdownFindings(section);
+  markdownCures(section);
+  markdownJudgedSets(section);
+  markdownCauses(section);
   markdownResults(section);
+  markdownScreens(section);
   markdownBasis(section);
   return page.text();
 }

@@ -3,13 +3,18 @@ import { answerSentences } from './answer-sentences.js';
 import type { Assessment } from './assessment.js';
 import { houseWords } from './internal/house-words.js';
 import { numberPrinter } from './internal/number-printer.js';
+import { terminalAttribution } from './internal/terminal-attribution.js';
+import { terminalCures } from './internal/terminal-cures.js';
 import { terminalFindings, type TerminalSection } from './internal/terminal-findings.js';
 import { terminalFlows } from './internal/terminal-flows.js';
+import { terminalJudgedSets } from './internal/terminal-judged-sets.js';
 import { terminalLadder } from './internal/terminal-ladder.js';
 import { terminalPage } from './internal/terminal-page.js';
 import { terminalRemarks } from './internal/terminal-remarks.js';
+import { terminalScreens } from './internal/terminal-screens.js';
 import { terminalStates } from './internal/terminal-states.js';
 import { terminalStrip } from './internal/terminal-strip.js';
+import { terminalUncertainty } from './internal/terminal-uncertainty.js';
 import { ReportError } from './report-error.js';
 
 /** How an assessment is shown in a terminal. */
@@ -49,7 +54,7 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   }
   const page = terminalPage({ width: Math.max(narrowestPage, Math.floor(width)), color });
   const printer = numberPrinter(system);
-  const section: TerminalSection = { page, assessment, printer };
+  const section: TerminalSection = { page, assessment, printer, system };
 
   page.heading(assessment.house.name);
   page.paragraph(houseWords(assessment, printer));
@@ -57,9 +62,14 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   for (const sentence of answerSentences(assessment, { system })) page.verdictParagraph(sentence);
   terminalLadder(section);
   terminalFindings(section);
+  terminalCures(section);
+  terminalJudgedSets(section);
+  terminalAttribution(section);
+  terminalUncertainty(section);
   terminalStates(section, states);
   terminalStrip(section);
   terminalFlows(section);
+  terminalScreens(section);
   terminalRemarks(section);
   page.blank();
   page.paragraph(`Evendraft ${assessment.libraryVersion}. House file ${assessment.house.digest}`);

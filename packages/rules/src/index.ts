@@ -44,6 +44,12 @@ export { judge } from './judge.js';
 export type { JudgeInput } from './judge.js';
 export { judgeAmbientCo } from './judge-ambient-co.js';
 export type { JudgeAmbientCoInput } from './judge-ambient-co.js';
+export { judgeCombustion } from './judge-combustion.js';
+export type {
+  CombustionFinding,
+  CombustionSubject,
+  JudgeCombustionInput,
+} from './judge-combustion.js';
 export { judgeDraft, weakestDraft } from './judge-draft.js';
 export type { JudgeDraftInput } from './judge-draft.js';
 export { judgeExtract } from './judge-extract.js';

@@ -29,13 +29,26 @@ export type {
 } from './attribution-study.js';
 export { doorForce, usualDoorLeaf } from './door-force.js';
 export type { DoorLeaf } from './door-force.js';
-export { failureCases, failureStudy } from './failure-study.js';
-export type { FailureCase, FailureFactors, FailureResult } from './failure-study.js';
+export { closedDamperLeakage } from './closed-damper-leakage.js';
+export type { ClosedDamperLeakage, LeakageInTest } from './closed-damper-leakage.js';
+export { dryerStudy } from './dryer-study.js';
+export type { DryerQuestion, DryerRow, DryerStudy } from './dryer-study.js';
+export type { DryerArrangement } from './internal/dryer-arrangements.js';
+export { exhaustCurveStudy } from './exhaust-curve-study.js';
+export type { ExhaustCurveStudy, ExhaustPoint } from './exhaust-curve-study.js';
+export { failureStudy } from './failure-study.js';
+export type { FailureResult, Infiltration } from './failure-study.js';
+export { failureCases } from './failures/failure-cases.js';
+export type { FailureCase, FailureFactors } from './failures/failure-cases.js';
+export { fanSystemStudy } from './fan-system-study.js';
+export type { FanPressurePoint, FanSystemStudy } from './fan-system-study.js';
 export { pressureRangeStudy } from './pressure-range-study.js';
 export type { PressureRangeStudy, ZoneRange } from './pressure-range-study.js';
 export type { PressureTarget, TargetQuantity } from './pressure-target.js';
 export { questionOf } from './question-of.js';
 export type { OfferedSizes, Remedy, RemedyKind, SizeDimension } from './remedy.js';
+export { sectionStudy } from './section-study.js';
+export type { SectionLinkFlow, SectionStudy } from './section-study.js';
 export { situationAirStudy, usualDeliveryC } from './situation-air-study.js';
 export type { AirEntry, SituationAir } from './situation-air-study.js';
 export { sizeRemedy } from './size-remedy.js';
@@ -46,7 +59,6 @@ export type {
   TargetMargin,
   TriedSize,
 } from './size-remedy.js';
-export { commonDuctDiametersM } from './sized/duct-run.js';
 export type { DuctRun } from './sized/duct-run.js';
 export { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
 export {
@@ -56,7 +68,7 @@ export {
   passiveOpening,
   poweredMakeUp,
 } from './sized/make-up-remedies.js';
-export type { MakeUpDuct, MakeUpPlace } from './sized/make-up-remedies.js';
+export type { MakeUpDuct, MakeUpFlap, MakeUpPlace } from './sized/make-up-remedies.js';
 export { StudyArgumentError } from './study-argument-error.js';
 export { togetherStudy } from './together-study.js';
 export type { TogetherStudy } from './together-study.js';
@@ -86,3 +98,35 @@ export type {
   WorstPressure,
   ZoneWorst,
 } from './worst-case-study.js';
+export { combustionStudy } from './combustion/combustion-study.js';
+export type {
+  ApplianceCombustion,
+  CombustionOptions,
+  CombustionStudy,
+  SituationReason,
+  StudiedSituation,
+  UnjudgedSituation,
+} from './combustion/combustion-study.js';
+export { draftVerdicts } from './combustion/combustion-situation.js';
+export type {
+  CombustionSituation,
+  DraftVerdict,
+  FlueState,
+} from './combustion/combustion-situation.js';
+export type { DraftAtTemperature } from './combustion/draft-by-temperature.js';
+export type { DraftThreshold, DraftThresholds } from './combustion/draft-thresholds.js';
+export { findDraftRoots } from './combustion/find-draft-roots.js';
+export type { DraftQuestion, DraftRoot, DraftRoots } from './combustion/find-draft-roots.js';
+export type { FlueReading } from './combustion/flue-readings.js';
+export { roomProducts } from './combustion/room-products.js';
+export type {
+  ProductSource,
+  RoomProducts,
+  RoomProductsQuestion,
+} from './combustion/room-products.js';
+export type { RoomAir, SpilledInRooms } from './combustion/spilled-in-rooms.js';
+export type { StartCourse, StartCourseRow } from './combustion/start-course.js';
+export type { CollarInlet, Vent, VentMember, VentSystem } from './combustion/vent-system.js';
+export type { MemberAtFlow, VentsAtFlows } from './combustion/vents-at-flows.js';
+export type { VentGas } from './combustion/vent-gas.js';
+export type { CourseFlue } from './combustion/warm-up-course.js';

@@ -76,7 +76,7 @@ describe('resolveColumns', () => {
     }
   });
 
-  it('goes on in a worst case, state by state', async () => {
+  it('goes on in a worst case', async () => {
     const house = compiled('-10 C');
     const listed = await worstCaseStudy(house);
     const searched = await worstCaseStudy(house, { listUpTo: 1 });
@@ -85,7 +85,8 @@ describe('resolveColumns', () => {
     expect(lowest(searched)).toEqual(lowest(listed));
     // Two fans and an air handler, each on or off, and a door open or shut.
     expect(listed.counts.states).toBe(2 ** 4);
-    expect(searched.coverage?.notOrdered).toEqual(['hood', 'fan', 'handler']);
+    // The fans are bounded; the air handler moves air between rooms.
+    expect(searched.coverage?.notOrdered).toEqual(['handler']);
   });
 
   it('says nothing of columns where no opening changes height', () => {

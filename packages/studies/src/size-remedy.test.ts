@@ -81,7 +81,7 @@ describe('the size of a remedy', () => {
         targets: [notBelow(-5)],
       }),
     );
-    expect(result.tried).toHaveLength(12);
+    expect(result.tried).toHaveLength(15);
     for (const { size, holds } of result.tried) expect(holds).toBe(size >= result.size);
   });
 
@@ -123,11 +123,35 @@ describe('the size of a remedy', () => {
     );
     const flap = sized(
       await sizeRemedy(house, {
-        remedy: barometricMakeUp(house, { ...duct, opensAtPa: 3 }),
+        remedy: barometricMakeUp(house, { ...duct, opensAtPa: 1 }),
         targets: [notBelow(-5)],
       }),
     );
     expect(flap.size).toBeGreaterThan(open.size);
+  });
+
+  it('says by how much a duct behind a flap is too narrow, and refuses a flap that opens backwards', async () => {
+    const house = room(0.5);
+    const duct = { ...inPlace, run, diametersM: [0.1, 0.15] };
+    const flap = { opensAtPa: 0.1, fullyOpensAtPa: 0.2 };
+    const remedy = barometricMakeUp(house, { ...duct, ...flap });
+    const result = await sizeRemedy(house, { remedy, targets: [notBelow(-5)] });
+    if (result.status !== 'impossible') throw new Error(result.status);
+    const { obstacle } = result;
+    if (obstacle.kind !== 'resistance') throw new Error(obstacle.kind);
+    expect(obstacle.neededFlowM3PerS / (0.5 - leaks(5))).toBeCloseTo(1, 3);
+    // At 5 Pa the flap stands open, so duct and flap together lose what their coefficients say, and friction.
+    const losses = 4.938 + 2 * 0.22 + 1 + 2.5;
+    const velocity = Math.sqrt((2 * 5) / (1.2041 * losses));
+    const most = velocity * Math.PI * 0.075 ** 2;
+    const least = most / 1.15;
+    const needed = 0.5 - leaks(5);
+    expect(obstacle.timesWhatItCarries).toBeGreaterThan(needed / most);
+    expect(obstacle.timesWhatItCarries).toBeLessThan(needed / least);
+    expect(() => barometricMakeUp(house, { ...duct, opensAtPa: 0 })).toThrow('opensAtPa');
+    expect(() => barometricMakeUp(house, { ...duct, opensAtPa: 3, fullyOpensAtPa: 2 })).toThrow(
+      'fullyOpensAtPa',
+    );
   });
 
   it('sets powered make-up air so that it holds with its shortfall', async () => {

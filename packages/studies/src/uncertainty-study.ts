@@ -45,6 +45,7 @@ const samplesPerBatch = 256;
  *
  * A sample turns factors of links and wind pressures of networks compiled beforehand, one for each value of the
  * flow exponent; nothing is parsed or compiled in the loop. The draws depend on the seed alone, not on workers.
+ * The air of shafts and flues is held as each situation has it without any spread.
  *
  * @param compiled - the compiled house
  * @param question - ranges, situations, targets

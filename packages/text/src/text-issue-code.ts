@@ -43,6 +43,10 @@ export type TextIssueCode =
   | 'text.comment-space'
   | 'text.block-in-flow'
   | 'text.syntax'
+  // Tables
+  | 'text.csv-quote'
+  | 'text.csv-cells'
+  | 'text.csv-column'
   // JSON
   | 'text.json-comment'
   | 'text.json-trailing-comma'

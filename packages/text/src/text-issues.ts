@@ -194,6 +194,22 @@ const words: Readonly<Record<TextIssueCode, Words>> = {
     hint: () => 'Look for a missing quote, colon, comma or bracket here or just before.',
     remedy: 'Look for a missing quote, colon, comma or bracket at this place or just before.',
   },
+  'text.csv-quote': {
+    message: () => 'a quote stands inside a cell',
+    hint: () => 'Put quotes around the whole cell, and write "" for a quote inside it.',
+    remedy: 'Quote whole cells only; inside a quoted cell a quote is written twice.',
+  },
+  'text.csv-cells': {
+    message: ({ found, expected }) =>
+      `this row has ${text(found)} ${found === 1 ? 'cell' : 'cells'}, the head has ${text(expected)}`,
+    hint: () => 'Quote a cell that holds a comma; write decimal points, not commas.',
+    remedy: 'Give every row as many cells as the first row; commas separate cells.',
+  },
+  'text.csv-column': {
+    message: ({ column }) => `the column ${quoted(column)} stands here a second time`,
+    hint: () => 'Give each column its own name.',
+    remedy: 'Name each column once.',
+  },
   'text.json-comment': {
     message: () => 'JSON has no comments',
     hint: () => 'Remove it, or name the file .yaml and begin comments with #.',

@@ -334,9 +334,10 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   'states.too-many': {
     atKey: true,
     message: ({ found, allowed }) =>
-      `speeds, doors, weathers and airtightness make ${textOf(found)} situations, and ${textOf(allowed)} are gone through at most`,
-    hint: () => 'Join devices that run together, fix doors with "positions:", or drop a weather.',
-    remedy: 'Join devices that run together, fix the position of doors, or study fewer weathers.',
+      `doors, windows, weathers, airtightness and what other things follow make ${textOf(found)} situations, and ${textOf(allowed)} are gone through at most`,
+    hint: () => 'Fix doors or windows with "positions:", join interlocks, or drop a weather.',
+    remedy:
+      'Fix the position of doors or windows, let fewer things follow a device, or study fewer weathers. Exhaust and supply that nothing follows does not count here, however many speeds it has.',
   },
   'house.not-a-network': {
     message: ({ problem }) => `the house does not make a network (${textOf(problem)})`,

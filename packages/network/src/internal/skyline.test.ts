@@ -51,7 +51,7 @@ it('solves random networks of conductances as the Cholesky factors of ml-matrix 
       dense.set(one, other, dense.get(one, other) - conductance);
       dense.set(other, one, dense.get(other, one) - conductance);
     }
-    const matrix = createSkyline(new Int32Array(size));
+    const matrix = createSkyline(new Int32Array(size), createArena(size * size));
     for (let row = 0; row < size; row++) {
       dense.set(row, row, dense.get(row, row) + 0.01);
       matrix.diagonal[row] = dense.get(row, row);

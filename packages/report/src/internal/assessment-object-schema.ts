@@ -1,7 +1,11 @@
 import * as z from 'zod';
-import { findingSchema } from './finding-schema.js';
+import { attributionSchema } from './attribution-schema.js';
+import { cureResultsSchema } from './cure-schema.js';
 import { houseSummarySchema } from './house-summary-schema.js';
+import { judgedSetShape } from './judged-set-schema.js';
+import { ruleFindingSchema } from './rule-finding-schema.js';
 import { sourceSchema, text } from './shared-schemas.js';
+import { uncertaintySchema } from './uncertainty-schema.js';
 import { worstCaseSchema } from './worst-case-schema.js';
 
 const assumptionSchema = z.strictObject({
@@ -30,16 +34,16 @@ const assumptionSchema = z.strictObject({
 /** An assessment with its type as inferred, so that a test can compare it with the declared one. */
 export const assessmentObjectSchema = z.strictObject({
   schema: z.literal('evendraft-assessment'),
-  schemaVersion: z.literal(1),
+  schemaVersion: z.literal(2),
   libraryVersion: text,
   house: houseSummarySchema,
-  limitSet: z.strictObject({
-    id: text,
-    name: text,
-    edition: text.meta({ description: "Edition of this project's data for the set." }),
-  }),
-  findings: z.array(findingSchema),
+  ...judgedSetShape,
   worstCase: worstCaseSchema,
+  beside: z.array(z.strictObject(judgedSetShape)),
+  attribution: z.exactOptional(attributionSchema),
+  cures: cureResultsSchema,
+  screens: z.array(ruleFindingSchema),
+  uncertainty: z.exactOptional(uncertaintySchema),
   assumptions: z.array(assumptionSchema),
   notModelled: z.array(text),
   cautions: z.array(text),

@@ -1,4 +1,5 @@
 import type { Finding } from '@evendraft/rules';
+import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
@@ -12,6 +13,7 @@ export interface MarkdownSection {
   readonly page: MarkdownPage;
   readonly assessment: Assessment;
   readonly printer: NumberPrinter;
+  readonly system: UnitSystem;
 }
 
 /**
@@ -76,7 +78,9 @@ function oneFinding(finding: Finding, { page, assessment, printer }: MarkdownSec
     ...notes.map((note) => `Note: ${fullStop(note)}`),
   ]);
   if (cures.length > 0) {
-    page.paragraph('What would cure it, in the usual order; none is re-solved here:');
+    page.paragraph(
+      'What would cure it, in the usual order; cures with their numbers follow where they were solved:',
+    );
     page.numbered(cures.map(fullStop));
   }
 }

@@ -12,6 +12,17 @@ export const sourceSchema = z.strictObject({
   status: z.enum(sourceStatuses),
 });
 
+/** The four words of a finding. */
+export const verdictSchema = z.enum([
+  'within the limit',
+  'near the limit',
+  'beyond the limit',
+  'not judged',
+]);
+
+/** How many of something. */
+export const count = z.int().min(0);
+
 /** A pressure against outdoors or a change of it; negative is depressurized [Pa]. */
 export const pressurePa = z.number().meta({ unit: 'Pa' });
 

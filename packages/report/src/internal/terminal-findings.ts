@@ -1,4 +1,5 @@
 import type { Finding, Verdict } from '@evendraft/rules';
+import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
@@ -14,6 +15,7 @@ export interface TerminalSection {
   readonly page: TerminalPage;
   readonly assessment: Assessment;
   readonly printer: NumberPrinter;
+  readonly system: UnitSystem;
 }
 
 /** The terminal names the cures that are usually tried first; the full report has them all. */

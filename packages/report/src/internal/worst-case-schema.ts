@@ -1,7 +1,5 @@
 import * as z from 'zod';
-import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
-
-const count = z.int().min(0);
+import { count, pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const situation = {
   state: z.strictObject({

@@ -28,10 +28,10 @@ const places = 240;
 /**
  * Suctions at which the flue of an appliance turns, from the curve of what it asks of its room.
  *
- * Where the curve rises with the flow it is stable. The branch of outdoor air that comes down ends at its first crest
- * from below: a room with less suction than that lets even a cold flue establish draft. The branch of rising gas ends
- * at its last trough: a room with more suction than that reverses even a hot one. Between the two both states exist.
- * A flue whose curve has no such turn reverses where its flow is zero. Walls are at rest in this; how long a cold wall
+ * Where the curve rises with the flow it is stable. The branch of rising gas begins at the last trough: a room with
+ * more suction than that reverses even a hot flue. Below it stands the greatest crest: a room with less suction than
+ * that has no state but draft, so that even a cold flue establishes it. Between the two both states exist. A flue
+ * whose curve has no such turn reverses where its flow is zero. Walls are at rest in this; how long a cold wall
  * takes is the warm-up course's.
  *
  * @param set - flues in the situation
@@ -72,24 +72,19 @@ export function draftThresholds(
       gives && { roomPa: asked(flow) + topPa, houseGivesPa: gives[index]!, massFlowKgPerS: flow }
     );
   };
-  const turn = (sense: 1 | -1): number => {
-    const order = curve.map((_, i) => (sense > 0 ? i : curve.length - 1 - i));
-    const end = order.findIndex((i, k) => {
-      const next = order[k + 1];
-      return next !== undefined && sense * (curve[next]! - curve[i]!) < 0;
-    });
-    if (end < 0) return 0;
-    const around = [order[Math.max(0, end - 1)]!, order[end + 1]!].sort((a, b) => a - b);
-    return extreme(
-      (flow) => sense * asked(flow),
-      flowAt(around[0]! - places),
-      flowAt(around[1]! - places),
-    );
-  };
-  const crest = turn(1);
-  const trough = turn(-1);
-  const coldEstablishes = threshold(trough <= crest ? 0 : crest);
-  const reversesAt = trough <= crest ? 0 : Math.max(0, trough);
+  const troughPlace = lastTrough(curve);
+  const between = (place: number): readonly [number, number] => [
+    flowAt(Math.max(0, place - 1) - places),
+    flowAt(Math.min(2 * places, place + 1) - places),
+  ];
+  // A curve that rises throughout, or from below zero on, turns where its flow does.
+  const reversesAt =
+    troughPlace <= places ? 0 : extreme((flow) => -asked(flow), between(troughPlace));
+  const crestPlace = curve
+    .slice(0, Math.max(troughPlace, places) + 1)
+    .reduce((best, asks, place) => (asks > curve[best]! ? place : best), 0);
+  const crest = extreme(asked, between(crestPlace));
+  const coldEstablishes = threshold(Math.min(crest, reversesAt));
   const hotReverses = threshold(reversesAt);
   const hotSpills = threshold(Math.max(reversesAt, member.gasFlowKgPerS));
   if (coldEstablishes === undefined || hotReverses === undefined || hotSpills === undefined) {
@@ -98,8 +93,13 @@ export function draftThresholds(
   return { coldEstablishes, hotSpills, hotReverses };
 }
 
+/** The last place before which the curve falls; 0 where it rises throughout. */
+function lastTrough(curve: readonly number[]): number {
+  return curve.findLastIndex((asks, place) => place > 0 && curve[place - 1]! > asks);
+}
+
 /** Place of the greatest value between two places with one crest, by the golden section. */
-function extreme(of: (x: number) => number, low: number, high: number): number {
+function extreme(of: (x: number) => number, [low, high]: readonly [number, number]): number {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [a, b] = [low, high];
   let c = b - golden * (b - a);

@@ -44,7 +44,7 @@ export interface DraftRoots {
 const fine = { one: 2 ** -14, several: 2 ** -9 };
 /** Part of the range at which a box that shows no root is given up. */
 const finest = { one: 2 ** -30, several: 2 ** -20 };
-const slices = 16;
+const slices = 8;
 
 /**
  * Every consistent state of the flues of a house: warm and rising, cold and falling, and the unstable ones between.

@@ -14,7 +14,9 @@ export interface HouseWithoutFlues {
 
 /** A flow out of a zone and one into it stand for the flue of an appliance. */
 const partsOfAFlue = 2;
-const unitFlow: FlowLawDescription = { kind: 'fixedFlow', massFlowKgPerS: 1 };
+const unitFlow = { kind: 'fixedFlow', massFlowKgPerS: 1e-4 } as const satisfies FlowLawDescription;
+/** A factor on a link is 0 or at least this [-]; the flow that is lost is far below any residual. */
+const leastFactor = 1e-12;
 
 /**
  * Cuts the flues out of the network of a house, so that the rest can be asked what it does when they take air.
@@ -92,7 +94,7 @@ export function scenarioWithoutFlues(
 ): Scenario {
   const { zones, links } = rest;
   const count = links.length + partsOfAFlue * flows.length;
-  const linkScale = new Float64Array(count).fill(1);
+  const linkScale = new Float64Array(count);
   const columnDensityKgPerM3 = new Float64Array(count).fill(
     scenario.outdoorAir?.densityKgPerM3 ?? 1.2,
   );
@@ -102,8 +104,9 @@ export function scenarioWithoutFlues(
     if (density !== undefined) columnDensityKgPerM3[i] = density;
   });
   flows.forEach((flow, k) => {
-    linkScale[links.length + partsOfAFlue * k] = Math.max(0, flow);
-    linkScale[links.length + partsOfAFlue * k + 1] = Math.max(0, -flow);
+    const factor = Math.abs(flow) / unitFlow.massFlowKgPerS;
+    const part = links.length + partsOfAFlue * k + (flow < 0 ? 1 : 0);
+    if (factor >= leastFactor) linkScale[part] = factor;
   });
   const { zoneAir, linkOffsetPa: _, ...same } = scenario;
   return {

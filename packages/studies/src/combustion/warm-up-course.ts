@@ -145,7 +145,11 @@ function gasBeside(
   systems.forEach((system, s) => {
     const own = walls[s]!;
     const flows = at.flows.slice(members.length, members.length + system.members.length);
-    const pass = (vent: Vent, wall: FlueWall, flow: number, inletTemperatureC: number) => {
+    const pass = (
+      [vent, wall]: readonly [Vent, FlueWall],
+      flow: number,
+      inletTemperatureC: number,
+    ) => {
       const { state, wall: next } = warmFlue({
         pieces: vent.pieces,
         wall,
@@ -165,14 +169,14 @@ function gasBeside(
     const topC = system.topAir.temperatureC;
     const rising = system.members.map((member, k) =>
       flows[k]! >= 0
-        ? pass(member.vent, own.members[k]!, flows[k]!, dilutedTemperature(member, flows[k]!))
+        ? pass([member.vent, own.members[k]!], flows[k]!, dilutedTemperature(member, flows[k]!))
         : undefined,
     );
     let junctionC = topC;
     let shared: Passed | undefined;
     if (system.chimney !== undefined && own.chimney !== undefined) {
       const total = flows.reduce((sum, flow) => sum + flow, 0);
-      if (total < 0) shared = pass(system.chimney, own.chimney, total, topC);
+      if (total < 0) shared = pass([system.chimney, own.chimney], total, topC);
       const arriving = [...rising, shared].filter((stream) => stream !== undefined);
       const mass = arriving.reduce((sum, { massFlowKgPerS }) => sum + Math.abs(massFlowKgPerS), 0);
       const heat = arriving.reduce(
@@ -181,10 +185,11 @@ function gasBeside(
         0,
       );
       junctionC = mass > 0 ? heat / mass : topC;
-      shared ??= pass(system.chimney, own.chimney, total, junctionC);
+      shared ??= pass([system.chimney, own.chimney], total, junctionC);
     }
     const passed = system.members.map(
-      (member, k): Passed => rising[k] ?? pass(member.vent, own.members[k]!, flows[k]!, junctionC),
+      (member, k): Passed =>
+        rising[k] ?? pass([member.vent, own.members[k]!], flows[k]!, junctionC),
     );
     passed.forEach((gas, k) => {
       members.push({ ...gas, collarTemperatureC: collarOf(system.members[k]!, gas) });

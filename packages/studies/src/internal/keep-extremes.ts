@@ -31,6 +31,8 @@ export interface ExtremeKeeper {
     side: { readonly lowering: boolean; readonly raising: boolean },
   ): void;
   all(): readonly FoundExtreme[];
+  /** The extreme so far, undefined before the first [Pa]. */
+  extremePa(kind: ExtremeKind, zone: number): number | undefined;
 }
 
 /** Most of the deepest situations that are kept beside the extremes. */
@@ -80,6 +82,12 @@ export function keepExtremes(zones: readonly Zone[]): ExtremeKeeper {
       if (!lowering) return;
       deepest.push({ deep, extreme: { ...situation, kind: 'deep', zone: 0 } });
       if (deepest.length >= 4 * keptDeepest) trim();
+    },
+    extremePa(kind, zone) {
+      const extreme = best.get(`${kind} ${zone}`)?.extreme;
+      if (extreme === undefined) return undefined;
+      const change = kind === 'largest fall' || kind === 'largest rise';
+      return extreme.pressuresPa[zone]! - (change ? extreme.baselinePa[zone]! : 0);
     },
     all() {
       trim();

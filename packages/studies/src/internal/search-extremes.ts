@@ -1,5 +1,6 @@
 import {
   baselineOf,
+  countOperatingStates,
   type CompiledHouse,
   type HouseWeather,
   type OperatingState,
@@ -8,6 +9,7 @@ import type { BalanceQuestion } from '../balance-study.js';
 import type { ShownRange } from './carries-at-least.js';
 import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
 import { plainestState } from './plainest-state.js';
+import { searchColumns } from './search-columns.js';
 import { orderNothing, orderSettings, type OrderedSwitch } from './setting-order.js';
 import { solveStates } from './solve-states.js';
 import { combinationsOf, doorSwitchesOf, stateOf } from './switches.js';
@@ -42,7 +44,9 @@ export interface ExtremeSearch {
 /** Solves in one batch. */
 const rowsPerBatch = 512;
 /** Times that the laws are compared over a wider range before every setting is gone through. */
-const mostAttempts = 3;
+const mostAttempts = 5;
+/** Most situations that are gone through where nothing is ordered; beyond it the search stays unproved. */
+const mostListed = 200_000;
 
 /**
  * Finds the situations with the lowest and highest pressure and the largest fall and rise of every zone, by
@@ -51,24 +55,33 @@ const mostAttempts = 3;
  * Weather, doors and airtightness are gone through; so is every switch whose settings are not ordered. For the
  * others only the settings that carry most outward are solved, and for the highest pressures those that carry
  * least. Between the two lies every pressure of the house, which must stay where the laws were compared; where
- * it does not, they are compared further, and at last nothing is ordered.
+ * it does not, they are compared further, and at last nothing is ordered, or where that would be too many
+ * situations, the premise is reported not to hold. Where air may go either way in a shaft
+ * or flue, the ordering only bounds, and what the bounds leave open is searched.
  *
  * @param input - house, weathers, how to rest
  * @returns the extremes and the coverage
  */
 export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
-  let needed: ShownRange | undefined = { fromPa: -100, toPa: 30 };
+  let needed: ShownRange | undefined = { fromPa: -20, toPa: 5 };
   for (let attempt = 1; ; attempt += 1) {
     const { met, ...extremes } = await searchOnce(input, needed);
     if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
+    if (attempt >= mostAttempts && !mayBeListed(input)) return extremes;
     needed =
       attempt < mostAttempts
         ? {
-            fromPa: 1.5 * Math.min(met.fromPa, needed.fromPa),
-            toPa: 1.5 * Math.max(met.toPa, needed.toPa),
+            fromPa: 1.05 * Math.min(met.fromPa - 1, needed.fromPa),
+            toPa: 1.05 * Math.max(met.toPa + 1, needed.toPa),
           }
         : undefined;
   }
+}
+
+/** Whether every situation may be solved one by one. */
+function mayBeListed({ compiled: { house }, weathers }: ExtremeSearch): boolean {
+  const { length: cases } = house.airtightness.cases;
+  return countOperatingStates(house) * weathers.length * cases <= mostListed;
 }
 
 /** One search with the laws compared over the range needed; without one nothing is ordered. */
@@ -83,36 +96,59 @@ async function searchOnce(
   let solves = 0;
   let met: ShownRange = { fromPa: 0, toPa: 0 };
   let premiseHolds = true;
+  const meet = (pressuresPa: Float64Array, shown: ShownRange): void => {
+    const fromPa = Math.min(...pressuresPa);
+    const toPa = Math.max(...pressuresPa);
+    premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
+    met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
+  };
 
   for (const airtightnessCase of house.airtightness.cases.keys()) {
     for (const weather of weathers) {
       const at = { compiled, weather, airtightnessCase };
-      // More exhaust may turn a flue, and then raise a pressure; so nothing is ordered beside such columns.
-      const mayTurn = compiled.twoStateLinks.length > 0;
-      const order =
-        needed === undefined || mayTurn ? orderNothing(house) : orderSettings(at, needed);
+      const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
       orders.push(order);
       const shown = shownFor(order);
-      const sparePa = spareOf(compiled, weather);
       for (const doors of combinationsOf(doorSwitchesOf(house))) {
         const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
         solves += 1;
-        for (const { states, lowering, raising } of blocksOf(order, doors)) {
-          const rows = solveStates(at, states);
-          solves += states.length;
-          states.forEach((state, row) => {
+        const offer = (block: Block, rows: readonly (Float64Array | undefined)[]): void => {
+          solves += rows.length;
+          block.states.forEach((state, row) => {
             const question = { state, weather, airtightnessCase };
             const pressuresPa = rows[row];
             if (pressuresPa === undefined || baselinePa === undefined) {
               unsolved.push(question);
               return;
             }
-            const fromPa = Math.min(...pressuresPa) - sparePa;
-            const toPa = Math.max(...pressuresPa) + sparePa;
-            premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
-            met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
-            kept.add({ question, order, pressuresPa, baselinePa }, { lowering, raising });
+            meet(pressuresPa, shown);
+            kept.add({ question, order, pressuresPa, baselinePa }, block);
           });
+        };
+        // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
+        const mayTurn = needed !== undefined && compiled.twoStateLinks.length > 0;
+        if (mayTurn && baselinePa !== undefined) {
+          const search = searchColumns({
+            at,
+            order,
+            doors,
+            baselinePa,
+            kept,
+            met: (pressuresPa) => {
+              meet(pressuresPa, shown);
+            },
+            solve(state) {
+              const block = { states: [state], lowering: true, raising: true };
+              offer(block, solveStates(at, block.states));
+            },
+          });
+          solves += search.bounds;
+          premiseHolds &&= search.complete;
+          await rest?.(solves);
+          continue;
+        }
+        for (const block of blocksOf(order, doors)) {
+          offer(block, solveStates(at, block.states));
           await rest?.(solves);
         }
       }
@@ -151,19 +187,6 @@ function* blocksOf(
     }
     if (states.length > 0) yield { states, ...which };
   }
-}
-
-/** Pascals that a metre of height can make between an opening and the floor where a pressure is quoted. */
-const pascalsPerMetre = 15;
-
-/** What separates a pressure at the floor from the difference at any opening: wind and height [Pa]. */
-function spareOf(compiled: CompiledHouse, weather: HouseWeather): number {
-  const heights = compiled.links.flatMap(({ description }) => [
-    Math.abs(description.fromHeightM),
-    Math.abs(description.toHeightM),
-  ]);
-  const wind = weather.boundaryPressuresPa.reduce((most, pa) => Math.max(most, Math.abs(pa)), 0);
-  return wind + pascalsPerMetre * Math.max(0, ...heights);
 }
 
 /** The range in which the premise of every ordered switch was shown. */

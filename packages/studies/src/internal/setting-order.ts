@@ -1,6 +1,8 @@
 import { houseScenario, type CompiledHouse, type House, type HouseWeather } from '@evendraft/house';
-import type { AirState } from '@evendraft/airflow';
-import { carriesAtLeast, type SeenLaw, type ShownRange } from './carries-at-least.js';
+import { carriesAtLeast, type ShownRange } from './carries-at-least.js';
+import type { SeenLaw } from './compared-flows.js';
+import { seriesCarriesAtLeast } from './series-carries-at-least.js';
+import { sidesOf, type Side, type Stage } from './switch-sides.js';
 import type { SolvePlace } from './solve-states.js';
 import { doorSwitchesOf, stateOf, switchesOf, type Switch } from './switches.js';
 
@@ -12,7 +14,7 @@ export interface OrderedSwitch {
   readonly lowering: readonly string[];
   /** Settings that may give the highest pressures: none of the others carries less outward. */
   readonly raising: readonly string[];
-  /** Where what was shown holds: every pressure of the house must stay in it [Pa]. */
+  /** Where what was shown holds: the pressure of every room at its floor must stay in it [Pa]. */
   readonly shown: ShownRange;
 }
 
@@ -23,11 +25,11 @@ const everywhere: ShownRange = { fromPa: -Infinity, toPa: Infinity };
  *
  * Premise: with everything else held, a setting whose links carry outward at least what another's carry, at
  * every pressure difference, gives no higher pressure in any zone. A link counts where one end is a zone of
- * the house and the other a place of known pressure, straight or through a chain of junctions of its own.
+ * the house and the other a place of known pressure, straight or through parts in series of its own.
  * What is not shown is not ordered, and then every setting stays.
  *
  * @param place - house, weather whose air the laws carry, airtightness case
- * @param needed - pressure differences that must be covered
+ * @param needed - pressures of rooms that must be covered
  * @returns one row a switch, in the order of states
  */
 export function orderSettings(
@@ -46,12 +48,11 @@ export function orderSettings(
   const own = switches.map((each) =>
     each.settings.map((setting) => scales({ ...lowest, [each.id]: setting })),
   );
-  const moved = own.map((rows) => changedLinks(rows));
-  const independent = separate(moved) && composes({ switches, own, moved, scales });
-  const places = placesOf(compiled, weather);
+  const changed = own.map((rows) => changedLinks(rows));
+  const independent = separate(changed) && composes({ switches, own, moved: changed, scales });
   return switches.map((each, index) => {
     if (!independent) return unordered(each);
-    const of = { rows: own[index]!, links: moved[index]!, compiled, places, needed };
+    const of = { rows: own[index]!, links: changed[index]!, compiled, weather, needed };
     return orderOne(each, of) ?? unordered(each);
   });
 }
@@ -76,12 +77,12 @@ interface SwitchLinks {
   /** Links whose factor the switch moves. */
   readonly links: readonly number[];
   readonly compiled: CompiledHouse;
-  readonly places: Places;
+  readonly weather: HouseWeather;
   readonly needed: ShownRange;
 }
 
 function orderOne(each: Switch, of: SwitchLinks): OrderedSwitch | undefined {
-  const sides = sidesOf(of);
+  const sides = sidesOf(of.links, of.compiled, of.weather);
   if (sides === undefined) return undefined;
   const shownOf = new Map<string, ShownRange | undefined>();
   const beats = (larger: number, smaller: number): ShownRange | undefined => {
@@ -114,111 +115,45 @@ function orderOne(each: Switch, of: SwitchLinks): OrderedSwitch | undefined {
   return { ...each, lowering, raising, shown };
 }
 
-/** Links of a switch between the same two places, seen from the house outward. */
-interface Side {
-  readonly links: readonly { readonly index: number; readonly reversed: boolean }[];
-  readonly first: AirState;
-  readonly second: AirState;
-  /** True where the outer place is a junction whose pressure is not known. */
-  readonly chained: boolean;
-}
-
 function carriesMore(
   sides: readonly Side[],
   { larger, smaller, of }: { larger: Float64Array; smaller: Float64Array; of: SwitchLinks },
 ): ShownRange | undefined {
   let shown = everywhere;
-  for (const side of sides) {
-    if (side.links.every(({ index }) => larger[index] === smaller[index])) continue;
-    const seen = (scales: Float64Array): readonly SeenLaw[] =>
-      side.links.map(({ index, reversed }) => ({
-        law: of.compiled.links[index]!.description.law,
-        scale: scales[index]!,
-        reversed,
-      }));
-    const range = carriesAtLeast({ larger: seen(larger), smaller: seen(smaller) }, side, of.needed);
+  for (const { stages, offsetPa } of sides) {
+    const links = stages.flatMap((stage) => stage.links);
+    if (links.every(({ index }) => larger[index] === smaller[index])) continue;
+    const compared = stages.map((stage) => ({
+      larger: seenLaws(of.compiled, stage, larger),
+      smaller: seenLaws(of.compiled, stage, smaller),
+      air: stage.air,
+    }));
+    const needed = moved(of.needed, offsetPa);
+    const [only] = compared;
+    const range =
+      compared.length === 1 && only !== undefined
+        ? carriesAtLeast(only, only.air, needed)
+        : seriesCarriesAtLeast(compared, needed);
     if (range === undefined) return undefined;
-    // A fan may raise the pressure of its own junction; only a proof without end covers that.
-    if (side.chained && range.fromPa > -Infinity) return undefined;
-    shown = overlap(shown, range);
+    shown = overlap(shown, moved(range, -offsetPa));
   }
   return shown;
 }
 
-function sidesOf({ links, compiled, places }: SwitchLinks): readonly Side[] | undefined {
-  const sides = new Map<string, { links: Side['links'][number][]; from: string; to: string }>();
-  for (const index of links) {
-    const { from, to, fromHeightM, toHeightM, columnAir } = compiled.links[index]!.description;
-    const outward = places.outward(from, to);
-    if (outward === undefined) return undefined;
-    const reversed = outward === 'reversed';
-    const ends = reversed ? [to, from, toHeightM, fromHeightM] : [from, to, fromHeightM, toHeightM];
-    const key = JSON.stringify([...ends, columnAir]);
-    const side = sides.get(key) ?? { links: [], from: String(ends[0]), to: String(ends[1]) };
-    side.links.push({ index, reversed });
-    sides.set(key, side);
-  }
-  return [...sides.values()].map((side) => ({
-    links: side.links,
-    first: places.airOf(side.from),
-    second: places.airOf(side.to),
-    chained: !places.isBoundary(side.to) || !places.isRoom(side.from),
+function moved({ fromPa, toPa }: ShownRange, byPa: number): ShownRange {
+  return { fromPa: fromPa + byPa, toPa: toPa + byPa };
+}
+
+function seenLaws(
+  compiled: CompiledHouse,
+  { links }: Stage,
+  scales: Float64Array,
+): readonly SeenLaw[] {
+  return links.map(({ index, reversed }) => ({
+    law: compiled.links[index]!.description.law,
+    scale: scales[index]!,
+    reversed,
   }));
-}
-
-interface Places {
-  isRoom(node: string): boolean;
-  isBoundary(node: string): boolean;
-  airOf(node: string): AirState;
-  /** Which way along a link leads from a room to a place of known pressure; undefined where none does. */
-  outward(from: string, to: string): 'along' | 'reversed' | undefined;
-}
-
-function placesOf(compiled: CompiledHouse, weather: HouseWeather): Places {
-  const { house, network } = compiled;
-  const { zoneIndex, boundaryIndex } = network;
-  const rooms = new Set(house.zones.map(({ id }) => id));
-  const neighbours = new Map<string, Set<string>>();
-  for (const { description } of compiled.links) {
-    for (const [one, other] of [
-      [description.from, description.to],
-      [description.to, description.from],
-    ] as const) {
-      neighbours.set(one, (neighbours.get(one) ?? new Set()).add(other));
-    }
-  }
-  /** Follows a chain of junctions that have two neighbours each, away from a node. */
-  const endOfChain = (node: string, before: string): string | undefined => {
-    let [at, from] = [node, before];
-    while (!boundaryIndex.has(at)) {
-      const next = [...(neighbours.get(at) ?? [])].filter((other) => other !== from);
-      if (rooms.has(at)) return at;
-      if (next.length !== 1) return undefined;
-      [at, from] = [next[0]!, at];
-    }
-    return at;
-  };
-  const known = (node: string | undefined): boolean =>
-    node !== undefined && boundaryIndex.has(node);
-  const room = (node: string | undefined): boolean => node !== undefined && rooms.has(node);
-  return {
-    isRoom: room,
-    isBoundary: known,
-    airOf(node) {
-      const zone = zoneIndex.get(node);
-      const air = zone === undefined ? weather.boundaryAir : weather.zoneAir;
-      const place = zone ?? boundaryIndex.get(node) ?? 0;
-      return {
-        temperatureC: air.temperatureC[place] ?? 20,
-        densityKgPerM3: air.densityKgPerM3[place] ?? 1.2,
-      };
-    },
-    outward(from, to) {
-      const [inner, outer] = [endOfChain(from, to), endOfChain(to, from)];
-      if (room(inner) && known(outer)) return 'along';
-      return room(outer) && known(inner) ? 'reversed' : undefined;
-    },
-  };
 }
 
 function changedLinks(rows: readonly Float64Array[]): readonly number[] {

@@ -7,7 +7,7 @@ import type {
   ZoneSpread,
 } from '../uncertain-pressures.js';
 import { normalQuantile } from './normal-quantile.js';
-import { rankCorrelation } from './rank-correlation.js';
+import { correlationOfRanks, ranksOf } from './rank-correlation.js';
 import type { SampleOutcome } from './sample-rows.js';
 
 /**
@@ -24,7 +24,10 @@ export function summarizeSamples(of: {
   const { house, outcome, targets } = of;
   const solved = (values: Float64Array): Float64Array =>
     outcome.failed.size === 0 ? values : values.filter((_, sample) => !outcome.failed.has(sample));
-  const inputs = [...outcome.inputs].map(([input, values]) => ({ input, values: solved(values) }));
+  const inputs = [...outcome.inputs].map(([input, values]) => ({
+    input,
+    ranks: ranksOf(solved(values)),
+  }));
   if (outcome.samples - outcome.failed.size < 2) return { zones: [], targets: [] };
   return {
     zones: house.zones.map(({ id }, zone) => {
@@ -79,12 +82,13 @@ function spreadOf(values: Float64Array): Spread {
 }
 
 function importanceOf(
-  inputs: readonly { readonly input: string; readonly values: Float64Array }[],
+  inputs: readonly { readonly input: string; readonly ranks: Float64Array }[],
   pressures: Float64Array,
 ): readonly InputImportance[] {
-  const correlations = inputs.map(({ input, values }) => ({
+  const pressureRanks = ranksOf(pressures);
+  const correlations = inputs.map(({ input, ranks }) => ({
     input,
-    rankCorrelation: rankCorrelation(values, pressures),
+    rankCorrelation: correlationOfRanks(ranks, pressureRanks),
   }));
   const squares = correlations.reduce((sum, each) => sum + each.rankCorrelation ** 2, 0);
   return correlations

@@ -22,8 +22,7 @@ export interface DoorSwitch {
  * @returns each with its settings, `off` first where it may be off
  */
 export function switchesOf(house: House): readonly Switch[] {
-  const { forcedAir: systems = [], ...rest } = house;
-  const none: House = { ...rest, devices: [], ventilators: [], doors: [], openings: [] };
+  const none = nothingToSet(house);
   const alone = (id: string, part: Partial<House>): readonly Switch[] => {
     const settings = operatingStates({ ...none, ...part }).map(
       ({ running }) => running[id] ?? 'off',
@@ -36,22 +35,31 @@ export function switchesOf(house: House): readonly Switch[] {
     ...house.ventilators.flatMap((ventilator) =>
       alone(ventilator.id, { ventilators: [ventilator] }),
     ),
-    ...systems.flatMap((system) => alone(system.id, { forcedAir: [system] })),
+    ...(house.forcedAir ?? []).flatMap((system) => alone(system.id, { forcedAir: [system] })),
   ];
 }
 
 /**
- * The doors and windows of a house as switches.
+ * The doors and windows of a house as switches, in the order in which operating states are counted.
  *
  * @param house - the house
  * @returns each with its positions
  */
 export function doorSwitchesOf(house: House): readonly DoorSwitch[] {
-  const doors = house.doors.map(({ id, positions }) => ({ id, settings: positions }));
-  const windows = house.openings.flatMap(({ id, positions }) =>
-    positions === undefined ? [] : [{ id, settings: positions }],
-  );
-  return [...doors, ...windows];
+  const none = nothingToSet(house);
+  const alone = (id: string, part: Partial<House>): readonly DoorSwitch[] => {
+    const settings = operatingStates({ ...none, ...part }).map(({ doors }) => doors[id]);
+    const known = settings.filter((setting) => setting !== undefined);
+    return known.length === 0 ? [] : [{ id, settings: known }];
+  };
+  return [
+    ...house.doors.flatMap((door) => alone(door.id, { doors: [door] })),
+    ...house.openings.flatMap((opening) => alone(opening.id, { openings: [opening] })),
+  ];
+}
+
+function nothingToSet(house: House): House {
+  return { ...house, devices: [], ventilators: [], forcedAir: [], doors: [], openings: [] };
 }
 
 /**

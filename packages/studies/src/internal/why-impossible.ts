@@ -1,4 +1,4 @@
-import type { CompiledHouse } from '@evendraft/house';
+import { seriesFlow, type ChainedLaw, type CompiledHouse } from '@evendraft/house';
 import { resolveColumns } from '../resolve-columns.js';
 import { sizeOpening } from '@evendraft/network';
 import { questionOf } from '../question-of.js';
@@ -40,29 +40,54 @@ export function whyImpossible(
   const own = compiled.links.flatMap(({ role }, index) =>
     'id' in role && role.id === remedy.item ? [index] : [],
   );
-  const open = own.filter((index) => {
+  const passing = own.filter((index) => {
     const { role } = compiled.links[index]!;
     const shut =
       role.kind === 'device off' || (role.kind === 'make-up' && role.damper === 'closed');
     return !shut && scenario.linkScale?.[index] !== 0;
   });
-  if (own.length > 0 && open.length === 0) return { kind: 'stays shut', item: remedy.item };
-  const ends = open.length === 1 ? compiled.links[open[0]!]!.description : undefined;
-  if (ends === undefined || (ends.from !== target.zone && ends.to !== target.zone)) {
+  // A duct is always there; what it leads to may be shut.
+  const isPart = (index: number): boolean => compiled.links[index]!.role.kind === 'part';
+  if (own.length > 0 && passing.every(isPart)) return { kind: 'stays shut', item: remedy.item };
+  const links = passing.map((index) => compiled.links[index]!.description);
+  const atZone = links.filter(({ from, to }) => from === target.zone || to === target.zone);
+  const [end] = atZone;
+  if (end === undefined || atZone.length > 1 || target.side === 'not above') {
     return { kind: 'does not reach' };
   }
   const change = target.quantity === 'change from baseline';
   const needed = sizeOpening(compiled.network, {
     zoneId: target.zone,
     targetPa: target.limitPa + (change ? situation.baselinePa : 0),
-    linkId: ends.id,
+    linkId: end.id,
     scenario,
   });
-  if (needed.status !== 'solved' || target.side === 'not above') return { kind: 'does not reach' };
+  if (needed.status !== 'solved') return { kind: 'does not reach' };
+  const inwardPa = Math.abs(needed.pressureDifferencePa);
+  const carried = seriesFlow(inward(links, target.zone), inwardPa);
   return {
     kind: 'resistance',
     item: remedy.item,
     neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / weather.outdoorAir.densityKgPerM3,
-    timesWhatItCarries: needed.scale,
+    timesWhatItCarries:
+      links.length === 1 ? needed.scale : Math.abs(needed.massFlowKgPerS) / carried,
   };
+}
+
+/** The laws of a chain in its order, each with the direction in which it leads to a zone. */
+function inward(
+  links: readonly { readonly from: string; readonly to: string; readonly law: ChainedLaw['law'] }[],
+  zone: string,
+): readonly ChainedLaw[] {
+  const chain: ChainedLaw[] = [];
+  let end = zone;
+  let left = [...links];
+  for (;;) {
+    const place = end;
+    const next = left.find(({ from, to }) => from === place || to === place);
+    if (next === undefined) return chain;
+    chain.unshift({ law: next.law, reversed: next.from === place });
+    end = next.from === place ? next.to : next.from;
+    left = left.filter((each) => each !== next);
+  }
 }

@@ -7,8 +7,9 @@ const cfm = 0.028316846592 / 60;
 
 /** Pressure at which 100 ft of smooth round duct carries a flow [Pa]. */
 function frictionPa(diameterIn: number, flowCfm: number): number {
-  const straight = { lengthM: 30.48, elbows: 0, intakeLoss: 0 };
-  const law = ductRunLaw(straight, diameterIn * 0.0254, -1);
+  // A hood that regains the exit loss leaves the friction alone.
+  const straight = { lengthM: 30.48, elbows: 0, intakeLoss: -1 };
+  const law = ductRunLaw(straight, diameterIn * 0.0254);
   let [low, high] = [0, 1000];
   for (let halving = 0; halving < 60; halving += 1) {
     const middle = (low + high) / 2;

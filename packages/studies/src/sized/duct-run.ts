@@ -1,5 +1,13 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
-import type { Assumption } from '@evendraft/house';
+import {
+  ductRoughnesses,
+  fittingLosses,
+  freeAreaLossCoefficient,
+  roundDuctSize,
+  terminalOpenings,
+  type FlowLawDescription,
+  type Provenance,
+} from '@evendraft/airflow';
+import type { Assumption, Source } from '@evendraft/house';
 
 /** The way of a round make-up duct from outdoors to the room. */
 export interface DuctRun {
@@ -12,42 +20,32 @@ export interface DuctRun {
   readonly intakeLoss?: number;
 }
 
-/**
- * Diameters of round duct that are commonly sold, 3 to 12 in. and on to 18 in. [m]. Common practice, no source.
- */
-export const commonDuctDiametersM: readonly number[] = [
-  3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18,
-].map((inches) => inches * 0.0254);
-
-/** Roughness of galvanized sheet metal [m]. Source: ASHRAE Handbook Fundamentals, duct design, from memory. */
-const roughnessM = 0.00009;
-/** Loss of a smooth 90° bend, radius one diameter [-]. Source: SMACNA HVAC Systems Duct Design, from memory. */
-const elbowLoss = 0.22;
-/** A screened intake hood as a sharp opening of 0.75 of the duct's area, coefficient 0.6; our choice [-]. */
-const usualIntakeLoss = (1 / (0.75 * 0.6)) ** 2;
-/** Velocity pressure that is lost where the duct ends in the room [-]. */
-const exitLoss = 1;
+const elbow = fittingLosses['smooth elbow 90°, r/D 1'];
+const hood = terminalOpenings['screened intake hood'];
+const metal = ductRoughnesses['galvanised, round, long seam'];
 
 /**
  * The law of a round duct with its hood, bends and end.
  *
  * @param run - its way
  * @param diameterM - inner diameter [m]
- * @param moreLoss - what else it passes, such as an open damper, in velocity pressures [-]
  * @returns the law of the whole run
  */
-export function ductRunLaw(run: DuctRun, diameterM: number, moreLoss = 0): FlowLawDescription {
+export function ductRunLaw(run: DuctRun, diameterM: number): FlowLawDescription {
+  const { areaM2, hydraulicDiameterM } = roundDuctSize(diameterM);
   return {
     kind: 'duct',
     sections: [
       {
         lengthM: run.lengthM,
-        hydraulicDiameterM: diameterM,
-        areaM2: (Math.PI / 4) * diameterM ** 2,
-        roughnessM,
+        hydraulicDiameterM,
+        areaM2,
+        roughnessM: metal.roughnessM,
         frictionMultiplier: run.frictionMultiplier ?? 1,
         lossCoefficient:
-          (run.intakeLoss ?? usualIntakeLoss) + run.elbows * elbowLoss + exitLoss + moreLoss,
+          (run.intakeLoss ?? intakeLoss(areaM2)) +
+          run.elbows * elbow.lossCoefficient +
+          fittingLosses.exit.lossCoefficient,
       },
     ],
   };
@@ -61,30 +59,48 @@ export function ductRunLaw(run: DuctRun, diameterM: number, moreLoss = 0): FlowL
  * @returns assumptions, to be listed
  */
 export function ductRunAssumptions(run: DuctRun, origin: string): readonly Assumption[] {
-  const ratio = (what: string, si: number, source: Assumption['source']): Assumption => ({
-    origin,
-    what,
-    value: { si, dimension: 'ratio' },
-    source,
-  });
   return [
     ...(run.intakeLoss === undefined
       ? [
-          ratio('loss coefficient of a screened intake hood', usualIntakeLoss, {
-            document: 'this project',
-            status: 'our choice',
-          }),
+          {
+            origin,
+            what: 'loss coefficient of a screened intake hood',
+            value: { si: intakeLoss(1), dimension: 'ratio' as const },
+            source: sourceOf(hood),
+          },
         ]
       : []),
-    ratio('loss coefficient of each bend', elbowLoss, {
-      document: 'SMACNA HVAC Systems Duct Design, smooth elbow, radius one diameter',
-      status: 'memory',
-    }),
+    {
+      origin,
+      what: 'loss coefficient of each bend',
+      value: { si: elbow.lossCoefficient, dimension: 'ratio' },
+      source: sourceOf(elbow),
+    },
     {
       origin,
       what: 'roughness of the duct',
-      value: { si: roughnessM, dimension: 'length' },
-      source: { document: 'ASHRAE Handbook Fundamentals, duct design', status: 'memory' },
+      value: { si: metal.roughnessM, dimension: 'length' },
+      source: sourceOf(metal),
     },
   ];
+}
+
+/**
+ * The source of a number of the laws of air, as an assumption states it.
+ *
+ * @param provenance - source and status
+ * @returns the source
+ */
+export function sourceOf({ source, status }: Provenance): Source {
+  return { document: source, status: status === 'assumed' ? 'our choice' : status };
+}
+
+/** Loss of a screened intake hood in velocity pressures of a duct of an area [-]. */
+function intakeLoss(ductAreaM2: number): number {
+  const { freeShare, dischargeCoefficient } = hood;
+  return freeAreaLossCoefficient({
+    ductAreaM2,
+    freeAreaM2: freeShare * ductAreaM2,
+    dischargeCoefficient,
+  });
 }

@@ -1,7 +1,17 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
-import type { Assumption, House, Interlock, Outlet } from '@evendraft/house';
+import {
+  gravityDamperLaws,
+  motorizedDamperLaws,
+  standardRoundSizes,
+  typicalDampers,
+  type DamperLeakage,
+  type DamperLeakageClass,
+  type FlowLawDescription,
+  type TypicalDamper,
+} from '@evendraft/airflow';
+import type { Assumption, House, Interlock, Outlet, PathPart } from '@evendraft/house';
 import type { Remedy } from '../remedy.js';
-import { commonDuctDiametersM, ductRunAssumptions, ductRunLaw, type DuctRun } from './duct-run.js';
+import { StudyArgumentError } from '../study-argument-error.js';
+import { ductRunAssumptions, ductRunLaw, sourceOf, type DuctRun } from './duct-run.js';
 import { freeName } from './free-name.js';
 
 /** Where make-up air comes in. */
@@ -22,12 +32,11 @@ export interface MakeUpDuct extends MakeUpPlace {
 
 /** Discharge coefficient of a sharp-edged opening [-]. Source: ASHRAE Handbook Fundamentals, chapter 16, from memory. */
 const sharpEdge = 0.6;
-/** Density of reference air [kg/m3]. */
-const referenceDensity = 1.2041;
-/** Loss of an open damper blade in velocity pressures [-]; our choice. */
-const openDamperLoss = 0.5;
-/** Leakage of a closed damper with a gasket, class 2 of EN 1751: 0.04 m3/s per m2 at 100 Pa (restated in public). */
-const closedLeakage = { flowM3PerSM2: 0.04, pressurePa: 100 };
+const flap = typicalDampers['barometric inlet'];
+const motor = typicalDampers['motorized damper'];
+
+/** Suction that opens a flap fully by that which begins to open it, as of the typical flap [-]; our choice. */
+const fullyOpenRatio = 4;
 
 const ours = { document: 'this project', status: 'our choice' } as const;
 
@@ -85,35 +94,66 @@ export function makeUpDuct(house: House, duct: MakeUpDuct): Remedy {
   };
 }
 
+/** A weighted flap in a make-up duct. */
+export interface MakeUpFlap {
+  /** Suction at which it begins to open [Pa]. */
+  readonly opensAtPa: number;
+  /** Suction from which it is fully open; four times that at which it begins to open when absent [Pa]. */
+  readonly fullyOpensAtPa?: number;
+  /** Leakage when shut; that of a typical flap when absent. */
+  readonly leakage?: DamperLeakageClass | DamperLeakage;
+}
+
 /**
  * A round duct behind a weighted flap that the suction of the house opens.
  *
  * @param house - the house
- * @param duct - its place, run and sizes, and the suction at which the flap begins to open [Pa]
+ * @param duct - its place, run and sizes, and the flap
  * @returns the remedy; its size is the inner diameter of duct and flap [m]
+ * @throws StudyArgumentError where the flap does not open in order
  */
-export function barometricMakeUp(
-  house: House,
-  duct: MakeUpDuct & { readonly opensAtPa: number },
-): Remedy {
+export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): Remedy {
   const item = freeName(house, 'barometric make-up');
+  const { opensAtPa, leakage = leakageOf(flap) } = duct;
+  if (!(opensAtPa > 0)) throw new StudyArgumentError('opensAtPa', opensAtPa, 'above 0');
+  const fullyOpensAtPa = duct.fullyOpensAtPa ?? fullyOpenRatio * opensAtPa;
+  if (!(fullyOpensAtPa > opensAtPa)) {
+    throw new StudyArgumentError('fullyOpensAtPa', fullyOpensAtPa, `above ${opensAtPa}`);
+  }
+  const remedy = ductRemedy(duct, item);
   return {
-    ...ductRemedy(duct, item),
+    ...remedy,
     kind: 'barometric make-up duct',
     what: `make-up duct to the ${duct.zone} behind a barometric damper`,
+    assumptions: [
+      ...remedy.assumptions,
+      ...damperAssumptions(item, flap, duct.leakage === undefined),
+      ...(duct.fullyOpensAtPa === undefined
+        ? [
+            {
+              origin: item,
+              what: 'suction from which the flap is fully open',
+              value: { si: fullyOpensAtPa, dimension: 'pressure' as const },
+              source: sourceOf(flap),
+            },
+          ]
+        : []),
+    ],
+    opensAtPa,
     houseWith(diameterM) {
-      const areaM2 = circle(diameterM);
-      const flap: FlowLawDescription = {
-        kind: 'oneWayDamper',
-        coefficientM3PerSPaN: sharpEdge * areaM2 * Math.sqrt(2 / referenceDensity),
-        exponent: 0.5,
-        crackingPressurePa: duct.opensAtPa,
-        closedLeakage: closedDamper(areaM2),
-      };
-      const part = { name: 'duct', law: ductRunLaw(duct.run, diameterM), riseM: 0 };
+      const { working } = gravityDamperLaws({
+        areaM2: circle(diameterM),
+        openLossCoefficient: flap.openLossCoefficient,
+        crackingPressurePa: opensAtPa,
+        fullyOpenPressurePa: fullyOpensAtPa,
+        leakage,
+      });
       return {
         ...house,
-        openings: [...house.openings, { ...openingAt(duct, item, flap), parts: [part] }],
+        openings: [
+          ...house.openings,
+          { ...openingAt(duct, item, working), parts: [ductPart(duct.run, diameterM)] },
+        ],
       };
     },
   };
@@ -123,31 +163,48 @@ export function barometricMakeUp(
  * A round duct behind a gasketed damper that a motor opens with a device.
  *
  * @param house - the house
- * @param duct - its place, run and sizes, and what opens it
+ * @param duct - its place, run and sizes, what opens it, and its leakage when shut
  * @returns the remedy; its size is the inner diameter [m]
  */
 export function motorizedMakeUp(
   house: House,
-  duct: MakeUpDuct & { readonly opensWith: Interlock },
+  duct: MakeUpDuct & {
+    readonly opensWith: Interlock;
+    readonly leakage?: DamperLeakageClass | DamperLeakage;
+  },
 ): Remedy {
   const item = freeName(house, 'motorized make-up');
+  const { leakage = leakageOf(motor) } = duct;
+  const remedy = ductRemedy(duct, item);
   return {
-    ...ductRemedy(duct, item),
+    ...remedy,
     kind: 'motorized make-up duct',
     what: `make-up duct to the ${duct.zone} behind a motorized damper that opens with the ${duct.opensWith.driver}`,
-    houseWith: (diameterM) => ({
-      ...house,
-      makeUpOpenings: [
-        ...house.makeUpOpenings,
-        {
-          ...placed(duct, item),
-          openLaw: ductRunLaw(duct.run, diameterM, openDamperLoss),
-          closedLaw: { kind: 'powerLaw', ...closedDamper(circle(diameterM)) },
-          duringTest: 'sealed',
-          interlock: duct.opensWith,
-        },
-      ],
-    }),
+    assumptions: [
+      ...remedy.assumptions,
+      ...damperAssumptions(item, motor, duct.leakage === undefined),
+    ],
+    houseWith(diameterM) {
+      const { open, closed } = motorizedDamperLaws({
+        areaM2: circle(diameterM),
+        openLossCoefficient: motor.openLossCoefficient,
+        leakage,
+      });
+      return {
+        ...house,
+        makeUpOpenings: [
+          ...house.makeUpOpenings,
+          {
+            ...placed(duct, item),
+            openLaw: open,
+            closedLaw: closed,
+            parts: [ductPart(duct.run, diameterM)],
+            duringTest: 'sealed',
+            interlock: duct.opensWith,
+          },
+        ],
+      };
+    },
   };
 }
 
@@ -215,7 +272,7 @@ function ductRemedy(
 } {
   return {
     dimension: 'diameter',
-    offered: { kind: 'listed', sizes: duct.diametersM ?? commonDuctDiametersM },
+    offered: { kind: 'listed', sizes: duct.diametersM ?? standardRoundSizes },
     wanted: 'smallest',
     item,
     assumptions: ductRunAssumptions(duct.run, item),
@@ -245,7 +302,37 @@ function circle(diameterM: number): number {
   return (Math.PI / 4) * diameterM ** 2;
 }
 
-function closedDamper(areaM2: number): { coefficientM3PerSPaN: number; exponent: number } {
-  const { flowM3PerSM2, pressurePa } = closedLeakage;
-  return { coefficientM3PerSPaN: (flowM3PerSM2 * areaM2) / Math.sqrt(pressurePa), exponent: 0.5 };
+function ductPart(run: DuctRun, diameterM: number): PathPart {
+  return { name: 'duct', law: ductRunLaw(run, diameterM), riseM: 0 };
+}
+
+function leakageOf({ leakageM3PerSM2, leakagePressurePa }: TypicalDamper): DamperLeakage {
+  return { leakageM3PerSM2, pressurePa: leakagePressurePa };
+}
+
+function damperAssumptions(
+  origin: string,
+  damper: TypicalDamper,
+  withLeakage: boolean,
+): readonly Assumption[] {
+  const source = sourceOf(damper);
+  const { openLossCoefficient, leakageM3PerSM2, leakagePressurePa } = damper;
+  return [
+    {
+      origin,
+      what: 'loss coefficient of the open damper',
+      value: { si: openLossCoefficient, dimension: 'ratio' },
+      source,
+    },
+    ...(withLeakage
+      ? [
+          {
+            origin,
+            what: 'leakage of the shut damper',
+            value: `${leakageM3PerSM2} m³/s for each m² at ${leakagePressurePa} Pa`,
+            source,
+          },
+        ]
+      : []),
+  ];
 }

@@ -4,8 +4,8 @@ import { double, highWord, table, words } from './power.js';
 import { inversePowersAt, powersAt, powerTable } from './power-table.js';
 
 /**
- * The power law's block with the addition to the zones in one loop: on houses of 8 rooms a solve takes half the
- * time that it takes in three passes over the links. A test holds it to the block.
+ * The power law's block with the addition to the zones in one loop: a house of 8 rooms and 40 links solves in a
+ * quarter less time than with three passes over the links. A test holds it to the block.
  */
 export function powerLawTallyBlock(group: ZoneGroup, tally: ZoneTally): void {
   if (group.recordClass === 0.5) tallyRoots(group, tally);

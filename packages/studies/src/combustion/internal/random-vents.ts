@@ -5,7 +5,7 @@ import {
   type FlueConstructionName,
   type FluePiece,
 } from '@evendraft/airflow';
-import type { Vent, VentMember, VentSystem } from './vent-system.js';
+import type { Vent, VentMember, VentSystem } from '../vent-system.js';
 
 /** Random flues and houses for checks: every kind of wall, size and weather that a house may have. */
 export interface RandomVents {

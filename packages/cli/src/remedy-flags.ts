@@ -1,0 +1,63 @@
+import { InvalidArgumentError } from 'commander';
+import type { OfferOptions, RemedyKind } from 'evendraft';
+
+/** Flags that say what a remedy is made of. */
+export interface RemedyFlags {
+  readonly zone?: string;
+  readonly device?: string;
+  readonly to?: string;
+  /** Of a make-up duct [m]. */
+  readonly ductLength: number;
+  readonly bends: number;
+  /** Friction against smooth metal [-]. */
+  readonly friction: number;
+  /** Suction at which a barometric damper begins to open [Pa]. */
+  readonly opensAt: number;
+}
+
+/** What a remedy is called on the command line. */
+export const remedyNames = {
+  opening: 'passive opening',
+  duct: 'make-up duct',
+  barometric: 'barometric make-up duct',
+  motorized: 'motorized make-up duct',
+  powered: 'powered make-up air',
+  cap: 'speed cap',
+  transfer: 'transfer opening',
+  airtightness: 'airtightness',
+  exhaust: 'exhaust flow',
+} as const satisfies Readonly<Record<string, RemedyKind>>;
+
+/** One of the names. */
+export type RemedyName = keyof typeof remedyNames;
+
+/**
+ * A remedy as the flags describe it.
+ *
+ * @param name - its kind
+ * @param flags - what it is made of
+ * @returns what the library is asked for
+ */
+export function remedyFrom(name: RemedyName, flags: RemedyFlags): OfferOptions {
+  const { zone, device, to, ductLength, bends, friction, opensAt } = flags;
+  return {
+    kind: remedyNames[name],
+    run: { lengthM: ductLength, elbows: bends, frictionMultiplier: friction },
+    opensAtPa: opensAt,
+    ...(zone === undefined ? {} : { zone }),
+    ...(device === undefined ? {} : { device }),
+    ...(to === undefined ? {} : { otherZone: to }),
+  };
+}
+
+/**
+ * Reads the name of a remedy.
+ *
+ * @param text - as typed
+ * @returns the name
+ * @throws InvalidArgumentError for any other text
+ */
+export function remedyName(text: string): RemedyName {
+  if (Object.hasOwn(remedyNames, text)) return text as RemedyName;
+  throw new InvalidArgumentError(`Write one of ${Object.keys(remedyNames).join(', ')}.`);
+}

@@ -1,0 +1,89 @@
+import {
+  renderJson,
+  renderSizing,
+  size,
+  type House,
+  type PressureTarget,
+  type SizeRequest,
+} from 'evendraft';
+import { chooseLimitSets } from './choose-limit-sets.js';
+import type { CommandStreams } from './command-streams.js';
+import { exitCode, type ExitCode } from './exit-code.js';
+import { readHouseFile } from './read-house-file.js';
+import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
+import { watchWork } from './watch-work.js';
+
+/** Flags of `evendraft size`. */
+export interface SizeFlags extends RemedyFlags {
+  readonly remedy: RemedyName;
+  readonly units: 'us' | 'si';
+  readonly json: boolean;
+  readonly limits: readonly string[];
+  /** Zone minus outdoors, or its change from the baseline [Pa]. */
+  readonly target?: number;
+  readonly targetOf: PressureTarget['quantity'];
+}
+
+/**
+ * `evendraft size FILE`: finds the size of one remedy that keeps the limits in every state and weather.
+ *
+ * @param file - path of the house file
+ * @param flags - remedy, target, output
+ * @param streams - where results and messages go
+ * @returns exit code: 0 where there is a size or none is needed, 1 where no size offered does it
+ */
+export async function sizeCommand(
+  file: string,
+  flags: SizeFlags,
+  streams: CommandStreams,
+): Promise<ExitCode> {
+  const sets = await chooseLimitSets(flags.limits, streams);
+  if (sets === undefined) return exitCode.wrongInput;
+  if (flags.target === 0) {
+    streams.err('--target: write a pressure below zero against suction, or above it: "-5 Pa".\n');
+    return exitCode.wrongInput;
+  }
+  const house = await readHouseFile(file, streams, flags.json);
+  if (house === undefined) return exitCode.wrongInput;
+  const request: SizeRequest = {
+    remedy: remedyFrom(flags.remedy, flags),
+    limitSet: sets.limitSet,
+    ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
+  };
+  const result = await watchWork(
+    (watch) => size(house, { ...request, ...watch }),
+    'sizes',
+    streams,
+  );
+  if (result === undefined) return exitCode.stopped;
+  if (result.status === 'not possible') {
+    streams.err(`${file}: ${result.why}.\n`);
+    return exitCode.wrongInput;
+  }
+  const { sizing } = result;
+  streams.out(
+    flags.json
+      ? renderJson(sizing)
+      : renderSizing(sizing, {
+          system: flags.units,
+          width: Math.min(Math.max(streams.width, 60), 100),
+          color: streams.color,
+        }),
+  );
+  return sizing.result.status === 'impossible' ? exitCode.beyondLimit : exitCode.done;
+}
+
+/** The pressure in the zone that was named, or in each zone with an appliance, or in each living zone. */
+function targetsOf(house: House, flags: SizeFlags): readonly PressureTarget[] {
+  const { target: limitPa = 0, targetOf, zone } = flags;
+  const withAppliance = new Set(house.appliances.map((appliance) => appliance.zone));
+  const living = house.zones.filter(({ kind }) => kind === 'living').map(({ id }) => id);
+  const zones = zone !== undefined ? [zone] : withAppliance.size > 0 ? [...withAppliance] : living;
+  return zones.map((each) => ({
+    id: each,
+    zone: each,
+    quantity: targetOf,
+    limitPa,
+    side: limitPa < 0 ? 'not below' : 'not above',
+  }));
+}

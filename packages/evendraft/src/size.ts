@@ -1,0 +1,71 @@
+import type { House } from '@evendraft/house';
+import { offeredRemedies, targetsOfLimitSet, type OfferOptions } from '@evendraft/remedies';
+import type { Sizing } from '@evendraft/report';
+import { defaultLimitSet, type LimitSet } from '@evendraft/rules';
+import { sizeRemedy, type PressureTarget } from '@evendraft/studies';
+import { libraryVersion } from './version.js';
+
+/** What size is asked of what. */
+export interface SizeRequest {
+  readonly remedy: OfferOptions;
+  /** Pressures to keep; those of the limit set when absent. */
+  readonly targets?: readonly PressureTarget[];
+  /** The limits to keep; those by vent type when absent. */
+  readonly limitSet?: LimitSet;
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
+/** The size, or why the question has no answer, as a sentence without a full stop. */
+export type SizeResult =
+  | { readonly status: 'answered'; readonly sizing: Sizing }
+  | { readonly status: 'not possible'; readonly why: string };
+
+/**
+ * Finds the size of one remedy that keeps the limits in every state and weather.
+ *
+ * It clears nothing: after any change the house is to be assessed and tested again.
+ *
+ * @param house - the house without the remedy
+ * @param request - remedy, targets or limit set, signal and progress
+ * @returns the sizing, plain JSON, or why there is none
+ */
+export async function size(house: House, request: SizeRequest): Promise<SizeResult> {
+  const { limitSet = defaultLimitSet, signal, onProgress } = request;
+  const [offered] = offeredRemedies(house, [request.remedy]);
+  if (offered === undefined || offered.status === 'not possible') {
+    return { status: 'not possible', why: offered?.why ?? 'no remedy was asked for' };
+  }
+  const ofSet = targetsOfLimitSet(house, limitSet);
+  const targets = request.targets ?? ofSet.targets;
+  if (targets.length === 0) {
+    return {
+      status: 'not possible',
+      why: `the set ${limitSet.id} has no limit for any appliance of this house; give a target in pascals`,
+    };
+  }
+  const { remedy } = offered;
+  const result = await sizeRemedy(
+    house,
+    { remedy, targets },
+    {
+      ...(signal === undefined ? {} : { signal }),
+      ...(onProgress === undefined ? {} : { onProgress }),
+    },
+  );
+  const { kind, what, dimension, wanted, assumptions } = remedy;
+  return {
+    status: 'answered',
+    sizing: {
+      schema: 'evendraft-sizing',
+      schemaVersion: 1,
+      libraryVersion,
+      house: { name: house.name, digest: house.digest },
+      ...(request.targets === undefined ? { limitSet: limitSet.id } : {}),
+      remedy: { kind, what, dimension, wanted, assumptions },
+      targets,
+      withoutLimit: request.targets === undefined ? ofSet.withoutLimit : [],
+      result,
+    },
+  };
+}

@@ -1,0 +1,108 @@
+import type { House } from '@evendraft/house';
+import {
+  airtightness,
+  barometricMakeUp,
+  exhaustFlow,
+  makeUpDuct,
+  motorizedMakeUp,
+  passiveOpening,
+  poweredMakeUp,
+  speedCap,
+  transferOpening,
+  type DuctRun,
+  type Remedy,
+  type RemedyKind,
+} from '@evendraft/studies';
+import { largestExhaust } from './largest-exhaust.js';
+
+/** What a remedy is to be made of. */
+export interface OfferOptions {
+  readonly kind: RemedyKind;
+  /** Id of the zone that air is brought to; that of the device when absent. */
+  readonly zone?: string;
+  /** Id of the other zone of a transfer opening. */
+  readonly otherZone?: string;
+  /** Id of the device that is followed, capped or held; the largest exhaust when absent. */
+  readonly device?: string;
+  /** Run of a duct; 3 m with two bends when absent, our choice. */
+  readonly run?: DuctRun;
+  /** Suction at which a barometric damper begins to open; 2 Pa when absent, our choice [Pa]. */
+  readonly opensAtPa?: number;
+}
+
+/** A remedy of the house, or why it cannot have it, as a sentence without a full stop. */
+export type OfferedRemedy =
+  | { readonly status: 'offered'; readonly remedy: Remedy }
+  | { readonly status: 'not possible'; readonly why: string };
+
+/**
+ * Makes remedies of a house from their kinds.
+ *
+ * @param house - the house
+ * @param options - what each is to be made of
+ * @returns one entry for each, in the same order
+ */
+export function offeredRemedies(
+  house: House,
+  options: readonly OfferOptions[],
+): readonly OfferedRemedy[] {
+  return options.map((each) => {
+    const made = remedyOf(house, each);
+    return typeof made === 'string'
+      ? { status: 'not possible', why: made }
+      : { status: 'offered', remedy: made };
+  });
+}
+
+function remedyOf(house: House, options: OfferOptions): Remedy | string {
+  const { kind, run = { lengthM: 3, elbows: 2 }, opensAtPa = 2 } = options;
+  const exhaust = house.devices.filter(
+    ({ direction, speeds }) => direction === 'exhaust' && speeds.length > 0,
+  );
+  const device =
+    options.device === undefined
+      ? largestExhaust(house)
+      : exhaust.find(({ id }) => id === options.device);
+  if (options.device !== undefined && device === undefined) {
+    return notThere('exhaust device', options.device, exhaust);
+  }
+  const inside = options.zone ?? device?.zone ?? house.zones[0]?.id ?? '';
+  for (const zone of [inside, ...(options.otherZone === undefined ? [] : [options.otherZone])]) {
+    if (!house.zones.some(({ id }) => id === zone)) return notThere('zone', zone, house.zones);
+  }
+  switch (kind) {
+    case 'passive opening':
+      return passiveOpening(house, { zone: inside });
+    case 'make-up duct':
+      return makeUpDuct(house, { zone: inside, run });
+    case 'barometric make-up duct':
+      return barometricMakeUp(house, { zone: inside, run, opensAtPa });
+    case 'airtightness':
+      return airtightness(house);
+    case 'transfer opening':
+      if (options.otherZone === undefined || options.otherZone === inside) {
+        return 'a transfer opening needs two zones';
+      }
+      return transferOpening(house, [inside, options.otherZone]);
+    case 'motorized make-up duct':
+      return device === undefined
+        ? noExhaust
+        : motorizedMakeUp(house, { zone: inside, run, opensWith: { driver: device.id } });
+    case 'powered make-up air':
+      return device === undefined
+        ? noExhaust
+        : poweredMakeUp(house, { zone: inside, follows: device.id });
+    case 'speed cap':
+      return device === undefined ? noExhaust : speedCap(house, device.id);
+    case 'exhaust flow':
+      return device === undefined ? noExhaust : exhaustFlow(house, device.id);
+  }
+}
+
+const noExhaust = 'the house has no exhaust device that people switch';
+
+function notThere(what: string, id: string, known: readonly { readonly id: string }[]): string {
+  // Quoted as JSON, so that a name cannot command a terminal.
+  const names = known.map((each) => JSON.stringify(each.id)).join(', ');
+  return `the house has no ${what} ${JSON.stringify(id)}; it has ${names === '' ? 'none' : names}`;
+}

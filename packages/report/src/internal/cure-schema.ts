@@ -1,0 +1,43 @@
+import * as z from 'zod';
+import { findingSchema } from './finding-schema.js';
+import { text, volumeFlowM3PerS } from './shared-schemas.js';
+
+const obstacleSchema = z.union([
+  z.strictObject({ kind: z.literal('stays shut'), item: text }),
+  z.strictObject({
+    kind: z.literal('resistance'),
+    item: text,
+    neededFlowM3PerS: volumeFlowM3PerS,
+    timesWhatItCarries: z.number().meta({ unit: '-' }),
+  }),
+  z.strictObject({ kind: z.literal('does not reach') }),
+]);
+
+const makeUpSchema = z.strictObject({
+  remedy: text,
+  dimension: z.enum(['area', 'diameter', 'volume flow', 'share of the highest speed']),
+  size: z.number().meta({ description: 'Area in m², diameter in m, volume flow in m³/s, share.' }),
+  keepsLimits: z.boolean(),
+  obstacle: z.exactOptional(obstacleSchema),
+});
+
+/** Cures with the numbers of the house that has them. */
+export const cureResultsSchema = z.union([
+  z.strictObject({ status: z.literal('nothing to cure') }),
+  z.strictObject({ status: z.literal('not solved'), why: text }),
+  z.strictObject({
+    status: z.literal('solved'),
+    appliances: z.array(
+      z.strictObject({
+        appliance: text,
+        cures: z.array(
+          z.strictObject({
+            cure: text,
+            makeUp: z.exactOptional(makeUpSchema),
+            after: findingSchema,
+          }),
+        ),
+      }),
+    ),
+  }),
+]);

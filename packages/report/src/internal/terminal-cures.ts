@@ -1,0 +1,67 @@
+import type { Verdict } from '@evendraft/rules';
+import type { SolvedCure } from '@evendraft/remedies';
+import { fullStop } from './full-stop.js';
+import { makeUpSentence, sizeWords } from './size-words.js';
+import type { TerminalSection } from './terminal-findings.js';
+
+/**
+ * Each cure with the numbers of the house that has it, and the make-up air that is recommended.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalCures(section: TerminalSection): void {
+  const { page, assessment, printer } = section;
+  const { cures } = assessment;
+  if (cures.status === 'nothing to cure') return;
+  page.heading('Cures, each solved again by itself');
+  if (cures.status === 'not solved') {
+    page.paragraph(fullStop(cures.why));
+    return;
+  }
+  page.paragraph(
+    'Worst value after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+  );
+  for (const { appliance, cures: own } of cures.appliances) {
+    page.blank();
+    page.table(
+      [
+        { header: `For the ${appliance}`, minimum: 20 },
+        { header: 'Value', align: 'right' },
+        { header: 'Limit', align: 'right' },
+        {
+          header: 'Finding after it',
+          minimum: 9,
+          dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
+        },
+      ],
+      own.map((cure) => [
+        cureWords(cure, section),
+        ...(cure.after.judged === undefined
+          ? ['', '']
+          : [cure.after.judged.valuePa, cure.after.judged.limitPa].map(printer.signedPressure)),
+        cure.after.verdict,
+      ]),
+    );
+  }
+  const sentence = makeUpSentence(cures, section.system);
+  if (sentence === undefined) return;
+  page.blank();
+  page.paragraph(sentence);
+}
+
+/**
+ * A cure with the size of its make-up air.
+ *
+ * @param cure - as it was solved
+ * @param section - units of the reader
+ * @returns words with a full stop
+ */
+export function cureWords(
+  { cure, makeUp }: SolvedCure,
+  { system }: Pick<TerminalSection, 'system'>,
+): string {
+  if (makeUp === undefined) return cure;
+  const nearest = makeUp.keepsLimits ? '' : ', the closest of those offered';
+  const size = sizeWords(makeUp.size, makeUp.dimension, system);
+  return `${cure.replace(/\.$/u, '')}, ${size}${nearest}.`;
+}

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { randomNumbers } from '../internal/random-numbers.js';
+import { findDraftRoots } from './find-draft-roots.js';
+import type { Interval } from './internal/interval.js';
+import { ventBounds } from './internal/vent-bounds.js';
+import { randomVents, type RandomVents } from './internal/random-vents.js';
+import { ventsAtFlows } from './vents-at-flows.js';
+
+/** 10,000 were compared when this was written; the environment asks for as many again. */
+const count = Number(process.env['EVENDRAFT_FLUES'] ?? 1500);
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+function rootsOf({ system, roomPa }: RandomVents) {
+  return findDraftRoots({
+    systems: [system],
+    response: (flows) => {
+      const pressure = roomPa(sum(flows));
+      return flows.map(() => pressure);
+    },
+  });
+}
+
+describe('all states of a flue', () => {
+  const random = randomNumbers(20_261_125);
+  const all = Array.from({ length: count }, () => randomVents(() => random.uniform()));
+
+  it(
+    `are those that a dense scan sees, in ${count} random flues`,
+    () => {
+      const places = 300;
+      let scanned = 0;
+      for (const [index, vents] of all.entries()) {
+        const { system, roomPa } = vents;
+        const { roots, complete } = rootsOf(vents);
+        expect(complete).toBe(true);
+        // Odd places close to zero and far from it; nothing flows at 2 kg/s.
+        const flowAt = (place: number): number => 2 * (place / places) ** 5;
+        const gapAt = (flow: number): number =>
+          roomPa(flow) - ventsAtFlows(system, [flow]).members[0]!.neededPa;
+        let before = gapAt(flowAt(-places));
+        for (let place = 1 - places; place <= places; place++) {
+          const gap = gapAt(flowAt(place));
+          if (gap > 0 !== before > 0) {
+            scanned++;
+            const [low, high] = [flowAt(place - 1) - 1e-12, flowAt(place) + 1e-12];
+            const inside = roots.filter(({ flows }) => flows[0]! >= low && flows[0]! <= high);
+            expect(inside.length % 2, `flue ${index} at ${flowAt(place)} kg/s`).toBe(1);
+          }
+          before = gap;
+        }
+      }
+      // Far from an empty claim: a third of the flues has three states.
+      expect(scanned).toBeGreaterThan(1.2 * count);
+    },
+    60_000 + 100 * count,
+  );
+
+  it('close their balances of pressure and heat to 1e-9', () => {
+    for (const vents of all.slice(0, 400)) {
+      for (const { gapPa, responsePa, systems } of rootsOf(vents).roots) {
+        expect(gapPa).toBeLessThan(1e-9 * Math.max(1, Math.abs(responsePa[0]!)));
+        expect(Math.abs(systems[0]!.heatImbalance)).toBeLessThan(1e-9);
+      }
+    }
+  });
+
+  it('are stable and unstable in turn, stable outermost', () => {
+    for (const vents of all.slice(0, 400)) {
+      const signs = rootsOf(vents).roots.map(({ stable }) => stable);
+      expect(signs).toEqual(signs.map((_, place) => place % 2 === 0));
+      expect(signs.length % 2).toBe(1);
+    }
+  });
+});
+
+describe('bounds on what vents ask', () => {
+  it.each([1, 2, 3])('hold what %d appliances on one chimney ask anywhere in a box', (members) => {
+    const random = randomNumbers(7 + members);
+    const within = ({ low, high }: Interval): number => low + (high - low) * random.uniform();
+    for (let trial = 0; trial < 300; trial++) {
+      const { system } = randomVents(() => random.uniform(), members);
+      const box = system.members.map((): Interval => {
+        const [a, b] = [random.uniform() ** 3 / 10, random.uniform() ** 3 / 10];
+        const up = random.uniform() < 0.5;
+        // A tenth of the boxes begin at zero, where gas stands.
+        const low = random.uniform() < 0.1 ? 0 : Math.min(a, b);
+        return up ? { low, high: Math.max(a, b) } : { low: -Math.max(a, b), high: 0 - low };
+      });
+      const bounds = ventBounds(system, box);
+      const { members: asked } = ventsAtFlows(system, box.map(within));
+      asked.forEach(({ neededPa }, k) => {
+        const { low, high } = bounds[k]!;
+        const margin = 1e-9 * Math.max(1, Math.abs(neededPa));
+        expect(neededPa).toBeGreaterThanOrEqual(low - margin);
+        expect(neededPa).toBeLessThanOrEqual(high + margin);
+      });
+    }
+  });
+});
+
+describe('all states of two appliances on one chimney', () => {
+  it('hold every state that an iteration finds from anywhere', () => {
+    const random = randomNumbers(99);
+    let reached = 0;
+    for (let trial = 0; trial < 12; trial++) {
+      const vents = randomVents(() => random.uniform(), 2);
+      const { roots, complete } = rootsOf(vents);
+      if (!complete) continue;
+      const { system, roomPa } = vents;
+      const gaps = (flows: readonly number[]): readonly number[] =>
+        ventsAtFlows(system, flows).members.map(({ neededPa }) => roomPa(sum(flows)) - neededPa);
+      for (let start = 0; start < 40; start++) {
+        const found = newton(gaps, [(random.uniform() - 0.5) ** 3, (random.uniform() - 0.5) ** 3]);
+        if (found === undefined) continue;
+        reached++;
+        const nearest = Math.min(
+          ...roots.map(({ flows }) => Math.max(...flows.map((f, k) => Math.abs(f - found[k]!)))),
+        );
+        expect(nearest).toBeLessThan(1e-6);
+      }
+      for (const { gapPa, responsePa } of roots) {
+        expect(gapPa).toBeLessThan(1e-9 * Math.max(1, Math.abs(responsePa[0]!)));
+      }
+    }
+    expect(reached).toBeGreaterThan(60);
+  });
+});
+
+/** Newton's method in two unknowns with differences; undefined where it does not arrive. */
+function newton(
+  of: (flows: readonly number[]) => readonly number[],
+  start: readonly number[],
+): readonly number[] | undefined {
+  let [x, y] = [start[0]!, start[1]!];
+  for (let step = 0; step < 60; step++) {
+    const [a, b] = of([x, y]);
+    if (Math.max(Math.abs(a!), Math.abs(b!)) < 1e-9) return [x, y];
+    const h = 1e-8;
+    const dx = of([x + h, y]).map((gap, k) => (gap - (k === 0 ? a! : b!)) / h);
+    const dy = of([x, y + h]).map((gap, k) => (gap - (k === 0 ? a! : b!)) / h);
+    const determinant = dx[0]! * dy[1]! - dy[0]! * dx[1]!;
+    x -= (a! * dy[1]! - b! * dy[0]!) / determinant;
+    y -= (b! * dx[0]! - a! * dx[1]!) / determinant;
+    if (!(Math.abs(x) < 3 && Math.abs(y) < 3)) return undefined;
+  }
+  return undefined;
+}

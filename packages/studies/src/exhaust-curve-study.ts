@@ -1,0 +1,94 @@
+import { compileHouse, type CompiledHouse, type Device } from '@evendraft/house';
+import { balanceStudy, type BalanceQuestion } from './balance-study.js';
+import { nextTurn } from './internal/next-turn.js';
+import { exhaustFlow } from './sized/house-remedies.js';
+
+/** A point of the curve, or where a speed comes to rest on it. */
+export interface ExhaustPoint {
+  readonly exhaustFlowM3PerS: number;
+  /** Zone minus outdoors [Pa]. */
+  readonly pressurePa: number;
+}
+
+/** The pressure of a device's zone against the flow it exhausts; plain JSON. */
+export interface ExhaustCurveStudy {
+  readonly question: 'exhaust curve';
+  readonly device: string;
+  readonly zone: string;
+  /** With nothing running, where the curve begins [Pa]. */
+  readonly baselinePa: number;
+  /** By rising flow; points that could not be solved are left out. */
+  readonly points: readonly ExhaustPoint[];
+  /** Where each speed of the device works with nothing else running. */
+  readonly operatingPoints: readonly (ExhaustPoint & { readonly speed: string })[];
+}
+
+const pointsOfCurve = 16;
+
+/**
+ * The pressure of a device's zone for a rising exhaust flow, with nothing else running, and the points at which
+ * its speeds work.
+ *
+ * @param compiled - the compiled house
+ * @param of - id of a device with speeds, and the situation whose weather, doors and airtightness count
+ * @param options - signal
+ * @returns the study; undefined where the device has no speed or the baseline could not be solved
+ */
+export async function exhaustCurveStudy(
+  compiled: CompiledHouse,
+  of: BalanceQuestion & { readonly device: string },
+  options: { readonly signal?: AbortSignal } = {},
+): Promise<ExhaustCurveStudy | undefined> {
+  const { house } = compiled;
+  const device = house.devices.find(({ id }) => id === of.device);
+  const fastest = device?.speeds.at(-1);
+  if (device === undefined || fastest === undefined) return undefined;
+  const question = (running: Readonly<Record<string, string>>): BalanceQuestion => ({
+    ...of,
+    state: { running, doors: of.state.doors },
+  });
+  const baselinePa = pressureIn(compiled, question({}), device)?.pressurePa;
+  if (baselinePa === undefined) return undefined;
+
+  const operatingPoints = device.speeds.flatMap(({ name }) => {
+    const found = pressureIn(compiled, question({ [device.id]: name }), device);
+    return found?.exhaustFlowM3PerS === undefined
+      ? []
+      : [{ speed: name, exhaustFlowM3PerS: found.exhaustFlowM3PerS, pressurePa: found.pressurePa }];
+  });
+  const most = Math.max(...device.speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
+  const held = exhaustFlow(house, device.id, most);
+  const points: ExhaustPoint[] = [{ exhaustFlowM3PerS: 0, pressurePa: baselinePa }];
+  for (let step = 1; step <= pointsOfCurve; step += 1) {
+    const flowM3PerS = (most * step) / pointsOfCurve;
+    const result = compileHouse(held.houseWith(flowM3PerS));
+    if (!result.ok) continue;
+    const found = pressureIn(result.compiled, question({ [device.id]: fastest.name }), device);
+    if (found !== undefined) {
+      points.push({ exhaustFlowM3PerS: flowM3PerS, pressurePa: found.pressurePa });
+    }
+    await nextTurn();
+    options.signal?.throwIfAborted();
+  }
+  return {
+    question: 'exhaust curve',
+    device: device.id,
+    zone: device.zone,
+    baselinePa,
+    points,
+    operatingPoints,
+  };
+}
+
+function pressureIn(
+  compiled: CompiledHouse,
+  question: BalanceQuestion,
+  { id, zone }: Device,
+): { readonly pressurePa: number; readonly exhaustFlowM3PerS?: number } | undefined {
+  const balance = balanceStudy(compiled, question);
+  if (balance.status === 'not solved') return undefined;
+  const pressurePa = balance.zones.find((each) => each.zone === zone)?.pressurePa;
+  if (pressurePa === undefined) return undefined;
+  const flow = balance.devices.find((each) => each.device === id)?.deliveredFlowM3PerS;
+  return { pressurePa, ...(flow === undefined ? {} : { exhaustFlowM3PerS: flow }) };
+}
