@@ -45,6 +45,7 @@ export {
   sharesFromStudy,
 } from './extras-from-studies.js';
 export { makeUpWords } from './internal/size-words.js';
+export { notesFromAssessment } from './notes-from-assessment.js';
 export { readSignOff } from './read-sign-off.js';
 export type { ReadSignOffResult } from './read-sign-off.js';
 export { renderCsv } from './render-csv.js';

@@ -47,7 +47,7 @@ export function makeUpWords({ remedy, size, dimension }: MakeUpSize, system: Uni
 export function obstacleWords(obstacle: SizingObstacle, system: UnitSystem): string {
   switch (obstacle.kind) {
     case 'stays shut':
-      return 'it stays shut in the situation that fails, because what opens it does not run there';
+      return `the ${obstacle.item} stays shut or does not run in the situation that fails`;
     case 'resistance':
       return (
         `${numberPrinter(system).flow(obstacle.neededFlowM3PerS)} would have to come in, ` +

@@ -139,6 +139,7 @@ export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): R
           ]
         : []),
     ],
+    opensAtPa,
     houseWith(diameterM) {
       const { working } = gravityDamperLaws({
         areaM2: circle(diameterM),
