@@ -140,7 +140,6 @@ export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): R
           ]
         : []),
     ],
-    opensAtPa,
     houseWith(diameterM) {
       const { working } = gravityDamperLaws({
         areaM2: circle(diameterM),
