@@ -74,7 +74,7 @@ describe('evendraft assess', () => {
     expect((await readdir(reports)).sort()).toEqual(['house.json', 'house.md']);
     expect(out).toContain(join(reports, 'house.md'));
     const result: unknown = JSON.parse(await readFile(join(reports, 'house.json'), 'utf8'));
-    expect(result).toMatchObject({ schema: 'evendraft-assessment', schemaVersion: 1 });
+    expect(result).toMatchObject({ schema: 'evendraft-assessment', schemaVersion: 2 });
     expect(await readFile(join(reports, 'house.md'), 'utf8')).toContain('L/s');
   });
 

@@ -2,6 +2,7 @@ import { compileHouse, type House } from '@evendraft/house';
 import {
   codeScreensFromFindings,
   exceedanceFromStudy,
+  notesFromAssessment,
   sharesFromStudy,
   type Assessment,
   type ReportExtras,
@@ -57,5 +58,6 @@ export async function reportExtras(
     ...(makeUpOptions === undefined ? {} : { makeUpOptions }),
     leaks: leakRows(compiled),
     codeScreens: codeScreensFromFindings(assessment.screens, system),
+    notes: notesFromAssessment(assessment, system),
   };
 }

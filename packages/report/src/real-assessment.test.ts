@@ -33,7 +33,11 @@ async function assessedHouse(): Promise<Assessment> {
   const { name, floorAreaM2, volumeM3, digest, altitudeM, airtightness, weathers } = house;
   return {
     schema: 'evendraft-assessment',
-    schemaVersion: 1,
+    schemaVersion: 2,
+    houseFindings: [],
+    beside: [],
+    cures: { status: 'nothing to cure' },
+    screens: [],
     libraryVersion: '0.1.0',
     house: {
       name,

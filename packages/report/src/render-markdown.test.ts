@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyAssessment } from '../fixtures/assessment-arbitrary.js';
 import { hostile, manyZones, noAppliances, oneZone } from '../fixtures/invented-assessments.js';
+import { everyPart } from '../fixtures/invented-results.js';
 import { renderMarkdown } from './render-markdown.js';
 
 const us = { system: 'us' } as const;
@@ -15,6 +16,10 @@ describe('renderMarkdown', () => {
   // Golden: our own output, read by eye when it was recorded; it says nothing about any house.
   it('writes what is recorded in many-zones.md', async () => {
     await expect(renderMarkdown(manyZones, us)).toMatchFileSnapshot('../recorded/many-zones.md');
+  });
+
+  it('writes what is recorded in every-part.md', async () => {
+    await expect(renderMarkdown(everyPart, us)).toMatchFileSnapshot('../recorded/every-part.md');
   });
 
   it('has every part of the full report', () => {

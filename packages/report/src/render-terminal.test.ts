@@ -6,6 +6,7 @@ import {
   noAppliances,
   oneZone,
 } from '../fixtures/invented-assessments.js';
+import { everyPart } from '../fixtures/invented-results.js';
 import { situation, studyOf } from '../fixtures/invented-parts.js';
 import { renderTerminal } from './render-terminal.js';
 import { ReportError } from './report-error.js';
@@ -18,6 +19,7 @@ describe('renderTerminal', () => {
     ['one-zone.txt', oneZone, us],
     ['many-zones.txt', manyZones, { system: 'si' as const }],
     ['no-appliances.txt', noAppliances, us],
+    ['every-part.txt', everyPart, us],
     ['narrow.txt', manyZones, { system: 'us' as const, width: 48 }],
   ])('writes what is recorded in %s', async (file, assessment, options) => {
     await expect(renderTerminal(assessment, options)).toMatchFileSnapshot(`../recorded/${file}`);

@@ -31,7 +31,7 @@ export interface Remedy {
   readonly wanted: 'smallest' | 'largest';
   /** Id of what is added to the house or changed in it. */
   readonly item: string;
-  /** Suction at which a barometric damper begins to open [Pa]. */
+  /** Suction at which its barometric damper begins to open, where it has one [Pa]. */
   readonly opensAtPa?: number;
   /** What it rests on beside the house. */
   readonly assumptions: readonly Assumption[];

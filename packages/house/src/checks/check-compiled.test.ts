@@ -27,8 +27,10 @@ describe('how many situations a house may have', () => {
     const read = parseHouse(file({ exhaust: fans(18), makeUp }));
     expect(read).toMatchObject({
       ok: false,
-      issues: [{ code: 'states.too-many', path: ['exhaust'], parameters: { allowed: 200_000 } }],
+      issues: [{ code: 'states.too-many', path: ['exhaust'] }],
     });
+    if (read.ok) throw new Error('read without an issue');
+    expect(read.issues[0]?.parameters).toMatchObject({ allowed: 200_000 });
   });
 
   it('names the section that makes most of them', () => {
@@ -41,11 +43,10 @@ describe('how many situations a house may have', () => {
       ]),
     );
     const read = parseHouse(file({ floorArea: '4800 ft2', zones, doors, exhaust: fans(1) }));
-    expect(read).toMatchObject({
-      ok: false,
-      issues: expect.arrayContaining([
-        expect.objectContaining({ code: 'states.too-many', path: ['doors'] }),
-      ]) as unknown,
-    });
+    if (read.ok) throw new Error('read without an issue');
+    expect(read.issues.map(({ code, path }) => [code, path])).toContainEqual([
+      'states.too-many',
+      ['doors'],
+    ]);
   });
 });

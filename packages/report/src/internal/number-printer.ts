@@ -20,16 +20,18 @@ interface Form {
   readonly decimals: number;
 }
 
-/** Below this a length or an area is printed in the small unit, as on a drawing. */
+/** Below these a length or an area is printed in the small unit, as on a drawing. */
 const smallLengthM = 0.6;
+const tinyLengthM = 0.002;
 const smallAreaM2 = 0.5;
 
-type Forms = Readonly<Record<AssumedDimension | 'smallLength' | 'smallArea', Form>>;
+type Forms = Readonly<Record<AssumedDimension | 'smallLength' | 'tinyLength' | 'smallArea', Form>>;
 
 const formsOf: Readonly<Record<UnitSystem, Forms>> = {
   us: {
     length: { unit: 'ft', decimals: 1 },
     smallLength: { unit: 'in', decimals: 1 },
+    tinyLength: { unit: 'in', decimals: 4 },
     area: { unit: 'ft2', decimals: 0 },
     smallArea: { unit: 'in2', decimals: 1 },
     volume: { unit: 'ft3', decimals: 0 },
@@ -43,6 +45,7 @@ const formsOf: Readonly<Record<UnitSystem, Forms>> = {
   si: {
     length: { unit: 'm', decimals: 2 },
     smallLength: { unit: 'mm', decimals: 0 },
+    tinyLength: { unit: 'mm', decimals: 2 },
     area: { unit: 'm2', decimals: 1 },
     smallArea: { unit: 'cm2', decimals: 0 },
     volume: { unit: 'm3', decimals: 1 },
@@ -88,6 +91,7 @@ export function numberPrinter(system: UnitSystem): NumberPrinter {
 
 function formFor(si: number, dimension: AssumedDimension, forms: Forms): Form {
   const size = Math.abs(si);
+  if (dimension === 'length' && size > 0 && size < tinyLengthM) return forms.tinyLength;
   if (dimension === 'length' && size > 0 && size < smallLengthM) return forms.smallLength;
   if (dimension === 'area' && size > 0 && size < smallAreaM2) return forms.smallArea;
   return forms[dimension];

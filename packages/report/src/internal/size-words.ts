@@ -47,7 +47,7 @@ export function makeUpWords({ remedy, size, dimension }: MakeUpSize, system: Uni
 export function obstacleWords(obstacle: SizingObstacle, system: UnitSystem): string {
   switch (obstacle.kind) {
     case 'stays shut':
-      return 'it stays shut in the situation that fails, because what opens it does not run there';
+      return `the ${obstacle.item} stays shut or does not run in the situation that fails`;
     case 'resistance':
       return (
         `${numberPrinter(system).flow(obstacle.neededFlowM3PerS)} would have to come in, ` +
@@ -71,7 +71,7 @@ export function makeUpSentence(cures: CureResults, system: UnitSystem): string |
   if (first === undefined) return undefined;
   const holding = made.find(({ keepsLimits }) => keepsLimits);
   if (holding !== undefined) {
-    return `Make-up air, smallest that was found to keep the limits of the set alone, in all states and weathers: ${holding.remedy}, ${sizeWords(holding.size, holding.dimension, system)}.`;
+    return `Make-up air, smallest that was found to keep the limits of the set alone, in all states and weathers: ${makeUpWords(holding, system)}. The smallest leaves next to no margin; "evendraft compare --reserve" sizes with some.`;
   }
   const why = first.obstacle === undefined ? '' : `: ${obstacleWords(first.obstacle, system)}`;
   return `No make-up air of those tried keeps the limits of the set alone. Of the ${first.remedy}${why}. "evendraft compare" lays more remedies side by side.`;

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { hostileName } from '../fixtures/invented-assessments.js';
+import { compared, sized } from '../fixtures/invented-results.js';
+import { renderComparison } from './render-comparison.js';
+import { renderJson } from './render-json.js';
+import { renderSizing } from './render-sizing.js';
+
+const us = { system: 'us' } as const;
+
+function widest(text: string): number {
+  return Math.max(...text.split('\n').map((line) => line.length));
+}
+
+describe('renderSizing', () => {
+  // Golden: our own output, read by eye when it was recorded.
+  it('writes what is recorded in size.txt', async () => {
+    await expect(renderSizing(sized, us)).toMatchFileSnapshot('../recorded/size.txt');
+    expect(widest(renderSizing(sized, us))).toBeLessThanOrEqual(80);
+  });
+
+  it('says in SI what fails, that it is not monotone, and what was not looked at', () => {
+    const text = renderSizing(sized, { system: 'si' }).replace(/\s+/gu, ' ');
+    expect(text).toContain('Smallest size that keeps every target: 203 mm round.');
+    expect(text).toContain('The next smaller one that was tried, 178 mm round, fails.');
+    expect(text).toContain('A larger size fails again');
+    expect(text).toContain('no limit for hearth');
+    expect(text).toContain('No size clears an appliance');
+  });
+
+  it('says why no size does it', () => {
+    const { margins, tried, monotone, solves, remedy } = sized.result;
+    const text = renderSizing(
+      {
+        ...sized,
+        result: {
+          question: 'size',
+          status: 'impossible',
+          best: 0.4572,
+          obstacle: { kind: 'stays shut', item: 'motorized make-up' },
+          margins,
+          tried,
+          monotone,
+          solves,
+          remedy,
+        },
+      },
+      us,
+    ).replace(/\s+/gu, ' ');
+    expect(text).toContain('No size offered keeps every target. The closest is 18 in round');
+    expect(text).toContain('motorized make-up stays shut');
+  });
+});
+
+describe('renderComparison', () => {
+  // Golden: our own output, read by eye when it was recorded.
+  it('writes what is recorded in compare.txt', async () => {
+    await expect(renderComparison(compared, us)).toMatchFileSnapshot('../recorded/compare.txt');
+    expect(widest(renderComparison(compared, us))).toBeLessThanOrEqual(80);
+  });
+
+  it('says that nothing was sized where no appliance has a limit', () => {
+    const none = { ...compared, comparison: { ...compared.comparison, rows: [] } };
+    expect(renderComparison(none, us)).toContain('Nothing was sized');
+  });
+
+  it('lets no name command the terminal', () => {
+    const { house, ...rest } = compared;
+    const text = renderComparison({ ...rest, house: { ...house, name: hostileName } }, us);
+    // eslint-disable-next-line no-control-regex -- it is control characters that are looked for
+    expect(text).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/u);
+  });
+
+  it('is the same as JSON', () => {
+    expect(JSON.parse(renderJson(compared))).toEqual(compared);
+    expect(JSON.parse(renderJson(sized))).toEqual(sized);
+    expect(renderJson(sized)).toMatch(/^\{\n {2}"schema": "evendraft-sizing"/u);
+  });
+});
