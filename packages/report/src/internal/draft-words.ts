@@ -3,6 +3,7 @@ import type { DraftVerdict } from '@evendraft/studies';
 import { formatQuantity, type UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import type { ApplianceDraft, DraftSituation, SolvedDraft } from '../draft-results.js';
+import { countWords } from './count-words.js';
 import { verdictsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import type { NumberPrinter } from './number-printer.js';
@@ -22,7 +23,7 @@ const meanings: Readonly<Record<DraftVerdict, string>> = {
   'drafts only once warm':
     'Drafts only once warm: a cold flue does not start by itself, and till it does all gas stays in the room.',
   'drafts from cold':
-    'Drafts from cold in each situation that was solved, once its walls are warm. That is no clearance.',
+    'Drafts from cold: in each situation that was solved it comes to rest without spillage. It may spill on the way there, and that is no clearance.',
 };
 
 /**
@@ -75,7 +76,8 @@ export function flueSentences(found: ApplianceDraft, input: DraftWordsInput): re
   const { worst, verdicts, unjudged, starts } = found;
   const { printer, system } = input;
   const missing = unjudged.map(
-    ({ reason, situations }) => `Not judged in ${situations} situations: ${fullStop(reason)}`,
+    ({ reason, situations }) =>
+      `Not judged in ${countWords(situations, 'situation')}: ${fullStop(reason)}`,
   );
   if (worst === undefined) return [...missing, 'No situation of it could be judged.'];
   const counted = verdicts.map(({ verdict, situations }) => `${verdict} in ${situations}`);

@@ -49,15 +49,18 @@ export function terminalDraft(section: TerminalSection): void {
     page.blank();
     page.paragraph(`${found.appliance} in ${found.zone}`);
     for (const sentence of flueSentences(found, section)) page.paragraph(sentence, 2);
-    page.table(
-      [
-        { header: 'Held against a limit', minimum: 16 },
-        { header: 'Found', ...right },
-        { header: 'Limit', ...right },
-        { header: 'Finding', ...verdict },
-      ],
-      toldFindings(found).map((each) => judgedCells(each, system)),
-    );
+    const told = toldFindings(found);
+    if (told.length > 0) {
+      page.table(
+        [
+          { header: 'Held against a limit', minimum: 16 },
+          { header: 'Found', ...right },
+          { header: 'Limit', ...right },
+          { header: 'Finding', ...verdict },
+        ],
+        told.map((each) => judgedCells(each, system)),
+      );
+    }
     const actions = calledFor(found);
     if (actions.length > 0) page.paragraph(`What that calls for: ${actions.join(' ')}`, 2);
   }
