@@ -2,9 +2,10 @@ import { compileHouse, type House } from '@evendraft/house';
 import { judge, type Finding, type LimitSet } from '@evendraft/rules';
 import { worstCaseStudy, type DuctRun } from '@evendraft/studies';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
-import { makeUpChanges, type MakeUpSize } from './internal/make-up-changes.js';
+import { makeUpChanges } from './internal/make-up-changes.js';
+import type { MakeUpSize } from './internal/make-up-size.js';
 
-export type { MakeUpSize } from './internal/make-up-changes.js';
+export type { MakeUpSize } from './internal/make-up-size.js';
 
 /** One cure of one finding, with what the finding says of the house that has it. */
 export interface SolvedCure {

@@ -1,5 +1,5 @@
 import type { RankCriterion, RemedyRow } from '@evendraft/remedies';
-import { formatQuantity } from '@evendraft/units';
+import { formatQuantity, inUnit, type Dimension } from '@evendraft/units';
 import { countWords } from './internal/count-words.js';
 import { fullStop } from './internal/full-stop.js';
 import { numberPrinter } from './internal/number-printer.js';
@@ -31,9 +31,8 @@ export function renderComparison(result: Comparison, options: Options): string {
     page.paragraph('Nothing was sized: the set has no limit for any appliance of the house.');
   } else {
     page.paragraph(
-      'Least margin to a limit in the worst case of all states and weathers, in Pa; negative is past it. Flows and heat with the largest exhaust at its highest speed in the coldest weather.',
+      'Whether it keeps the limits, and the least margin in the worst case of all states and weathers, in Pa; negative is past the limit. The rest with the largest exhaust at its highest speed in the coldest weather.',
     );
-    page.blank();
     table(page, rows, options);
   }
   rows.forEach((row, index) => oneRow(page, { row, index, options }));
@@ -54,14 +53,19 @@ function rankWords({ by, better }: RankCriterion): string {
 }
 
 function table(page: TerminalPage, rows: readonly RemedyRow[], { system }: Options): void {
-  const printer = numberPrinter(system);
+  const { signedPressure } = numberPrinter(system);
   const years = rows.some(({ yearlyKWh }) => yearlyKWh !== undefined);
+  const units = unitsOf[system];
+  page.paragraph(
+    `Exhaust in ${units.flow}, face velocity in ${units.speed}, heat in ${units.power}${years ? ', a year in kWh' : ''}.`,
+  );
+  page.blank();
   page.table(
     [
       { header: '#', align: 'right' },
       { header: 'Remedy', minimum: 12 },
       { header: 'Size', minimum: 8 },
-      { header: 'Keeps limits', minimum: 6 },
+      { header: 'Keeps' },
       { header: 'Margin', align: 'right' },
       { header: 'Exhaust', align: 'right' },
       { header: 'Face', align: 'right' },
@@ -73,13 +77,26 @@ function table(page: TerminalPage, rows: readonly RemedyRow[], { system }: Optio
       row.kind,
       sizeOf(row, system),
       row.sizing.status === 'impossible' ? 'no' : 'yes',
-      leastMargin(row, printer.signedPressure),
-      row.exhaustFlowM3PerS === undefined ? '' : printer.flow(row.exhaustFlowM3PerS),
-      row.faceVelocityMPerS === undefined ? '' : printer.faceVelocity(row.faceVelocityMPerS),
-      row.inducedHeatW === undefined ? '' : heatWords(row.inducedHeatW, system),
-      ...(years ? [row.yearlyKWh === undefined ? '' : `${row.yearlyKWh.toFixed(0)} kWh`] : []),
+      leastMargin(row, signedPressure),
+      number(row.exhaustFlowM3PerS, 'volumeFlow', { unit: units.flow, decimals: 0 }),
+      number(row.faceVelocityMPerS, 'speed', { unit: units.speed, decimals: units.speedDecimals }),
+      number(row.inducedHeatW, 'power', { unit: units.power, decimals: 1 }),
+      ...(years ? [row.yearlyKWh?.toFixed(0) ?? ''] : []),
     ]),
   );
+}
+
+const unitsOf = {
+  us: { flow: 'cfm', speed: 'fpm', speedDecimals: 0, power: 'kBtu/h' },
+  si: { flow: 'L/s', speed: 'm/s', speedDecimals: 2, power: 'kW' },
+} as const;
+
+function number(
+  si: number | undefined,
+  dimension: Dimension,
+  { unit, decimals }: { readonly unit: string; readonly decimals: number },
+): string {
+  return si === undefined ? '' : inUnit(si, dimension, unit).toFixed(decimals);
 }
 
 function oneRow(

@@ -3,6 +3,7 @@ import {
   insideZoneKinds,
   type AirtightnessCase,
   type Device,
+  type Door,
   type House,
   type MakeUpOpening,
   type Opening,
@@ -32,7 +33,7 @@ export interface RemainingLeakage {
  *
  * A test measured every opening that was not sealed. What the house models by itself is therefore
  * subtracted, at the test pressure. Openings to a buffer space outside the envelope count as if that
- * space stood at outdoor pressure during the test. What stands in series is taken as one.
+ * space stood at outdoor pressure during the test, doors to it as shut. What stands in series is taken as one.
  *
  * @param house - the house
  * @returns one row a case; a coefficient of zero or below means that nothing is left
@@ -80,7 +81,18 @@ function modelledOpenings(house: House): readonly TestedChain[] {
     ...house.openings.flatMap((each) => standing(each, openingChain)),
     ...house.makeUpOpenings.flatMap((each) => standing(each, makeUpChain)),
     ...house.devices.flatMap((each) => standing(each, deviceChain)),
+    ...house.doors.flatMap((door) => outerDoorChains(door, inside)),
   ];
+}
+
+/** What the shut door between an inside zone and a buffer lets through: under its leaf, and beside it. */
+function outerDoorChains(
+  { between: [from, to], shut, parts = [] }: Door,
+  inside: ReadonlySet<string>,
+): readonly TestedChain[] {
+  if (inside.has(from) === inside.has(to)) return [];
+  const reversed = inside.has(from);
+  return [shut, ...parts.map(({ law }) => law)].map((law) => [{ law, reversed }]);
 }
 
 function openingChain(

@@ -112,7 +112,7 @@ function readRegulator(
   const { inFile, path, fuel, vent } = flue;
   const { barometricRegulator: typed } = inFile;
   const origin = originOf(path);
-  const usual = fuel === 'oil' && vent === 'natural draft';
+  const usual = fuel === 'oil' && vent === 'natural draft' && !flue.hasDraftHood;
   if (typed === false || (typed === undefined && !usual)) return [];
   if (flue.hasDraftHood) {
     report(reading, [...path, 'barometricRegulator'], {

@@ -1,5 +1,5 @@
 import type { House } from '@evendraft/house';
-import type { MakeUpSize } from './make-up-changes.js';
+import type { MakeUpSize } from './make-up-size.js';
 
 /** A change to a house: as one changed house, or as several of which the worst counts. */
 export interface HouseChange {

@@ -1,29 +1,9 @@
 import type { House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
-import {
-  motorizedMakeUp,
-  poweredMakeUp,
-  sizeRemedy,
-  type DuctRun,
-  type SizeDimension,
-  type SizingObstacle,
-} from '@evendraft/studies';
+import { motorizedMakeUp, poweredMakeUp, sizeRemedy, type DuctRun } from '@evendraft/studies';
 import { largestExhaust } from '../largest-exhaust.js';
 import { targetsOfLimitSet } from '../targets-of-limit-set.js';
 import type { HouseChange } from './house-changes.js';
-
-/** Size of make-up air that a cure brings in. */
-export interface MakeUpSize {
-  /** In words, without the size. */
-  readonly remedy: string;
-  readonly dimension: SizeDimension;
-  /** Inner diameter [m], or flow [m³/s] of a fan. */
-  readonly size: number;
-  /** Whether it alone keeps the limits; where it does not, the size is the one that comes closest. */
-  readonly keepsLimits: boolean;
-  /** What stands in the way where it does not. */
-  readonly obstacle?: SizingObstacle;
-}
 
 /**
  * Make-up air with the largest exhaust, in the size that the limits of some appliances need.

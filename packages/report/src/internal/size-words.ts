@@ -71,7 +71,7 @@ export function makeUpSentence(cures: CureResults, system: UnitSystem): string |
   if (first === undefined) return undefined;
   const holding = made.find(({ keepsLimits }) => keepsLimits);
   if (holding !== undefined) {
-    return `Make-up air, smallest that was found to keep the limits of the set alone, in all states and weathers: ${holding.remedy}, ${sizeWords(holding.size, holding.dimension, system)}.`;
+    return `Make-up air, smallest that was found to keep the limits of the set alone, in all states and weathers: ${makeUpWords(holding, system)}. The smallest leaves next to no margin; "evendraft compare --reserve" sizes with some.`;
   }
   const why = first.obstacle === undefined ? '' : `: ${obstacleWords(first.obstacle, system)}`;
   return `No make-up air of those tried keeps the limits of the set alone. Of the ${first.remedy}${why}. "evendraft compare" lays more remedies side by side.`;

@@ -1,0 +1,164 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { runCommand } from './run-command.js';
+
+const cottage = `evendraft: 1
+name: Test Cottage 2
+floorArea: 1500 ft2
+airtightness: 1500 cfm at 50 Pa
+exhaust:
+  hood: { low: 150 cfm, high: 400 cfm }
+  dryer: 60 cfm
+weather:
+  - { name: cold, outdoorTemperature: -10 C }
+appliances:
+  boiler: { vent: natural draft, fuel: gas, kind: boiler }
+`;
+
+let folder: string;
+let house: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'evendraft-'));
+  house = join(folder, 'cottage.yaml');
+  await writeFile(house, cottage);
+});
+
+afterEach(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function run(...args: readonly string[]) {
+  const written = { out: '', err: '' };
+  const code = await runCommand(args, {
+    out: (text) => {
+      written.out += text;
+    },
+    err: (text) => {
+      written.err += text;
+    },
+    width: 80,
+    color: false,
+    progress: false,
+  });
+  return { code, ...written };
+}
+
+describe('evendraft size', () => {
+  it('finds a duct for a pressure, in the units asked for', async () => {
+    const { code, out, err } = await run(
+      ...['size', house, '--remedy', 'duct', '--target', '-5 Pa', '--units', 'si'],
+    );
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(/Smallest size that keeps every target: \d+ mm round\./u);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  }, 30_000);
+
+  it('prints JSON alone on stdout, and ends with 1 where no size does it', async () => {
+    const { code, out } = await run(
+      ...['size', house, '--remedy', 'duct', '--target', '-0.1 Pa', '--json'],
+    );
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({
+      schema: 'evendraft-sizing',
+      result: { status: 'impossible' },
+    });
+  }, 30_000);
+
+  it('explains usage that is wrong with code 2', async () => {
+    const kind = await run('size', house, '--remedy', 'window');
+    expect(kind.code).toBe(2);
+    expect(kind.err).toContain('Write one of opening, duct,');
+    const target = await run('size', house, '--target', '-5');
+    expect(target.code).toBe(2);
+    expect(target.err).toContain('-5 Pa');
+    const zero = await run('size', house, '--target', '0 Pa');
+    expect(zero.code).toBe(2);
+    expect(zero.err).toContain('--target: write a pressure below zero');
+    const zone = await run('size', house, '--zone', 'cellar');
+    expect(zone.code).toBe(2);
+    expect(zone.err).toContain('the house has no zone "cellar"');
+    const unknown = await run('size', house, '--target', '-5 Pa', '--zone', 'cellar');
+    expect(unknown.code).toBe(2);
+  });
+});
+
+describe('evendraft compare', () => {
+  it('lays remedies side by side by the rank that is given', async () => {
+    const { code, out, err } = await run(
+      ...['compare', house, '--remedy', 'powered', '--remedy', 'cap', '--rank', 'upkeep'],
+    );
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain('Ranked by: less things to look after.');
+    expect(out.indexOf('1. cap on')).toBeGreaterThan(0);
+    expect(out.indexOf('2. powered')).toBeGreaterThan(0);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  }, 30_000);
+
+  it('prices a year of hours, and locates what is wrong with the table', async () => {
+    const year = join(folder, 'year.csv');
+    await writeFile(year, `hour,temperature [C]\n${'1,5\n'.repeat(8760)}`);
+    const { code, out } = await run(
+      ...['compare', house, '--remedy', 'powered', '--year', year, '--json'],
+    );
+    expect(code).toBe(0);
+    const result = JSON.parse(out) as {
+      readonly comparison: { readonly rows: readonly { readonly yearlyKWh: number }[] };
+    };
+    expect(result.comparison.rows[0]!.yearlyKWh).toBeGreaterThan(0);
+    await writeFile(year, 'hour,temperature [C]\n1,warm\n');
+    const wrong = await run('compare', house, '--year', year);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain(`${year}:2:3: found "warm", expected an outdoor temperature`);
+    const missing = await run('compare', house, '--year', join(folder, 'none.csv'));
+    expect(missing.code).toBe(2);
+    expect(missing.err).toContain('there is no such file');
+  }, 30_000);
+
+  it('explains a rank that is wrong with code 2', async () => {
+    const { code, err } = await run('compare', house, '--rank', 'limits,price');
+    expect(code).toBe(2);
+    expect(err).toContain('Write some of limits, code, heat');
+    const twice = await run('compare', house, '--rank', 'heat,heat');
+    expect(twice.code).toBe(2);
+  });
+});
+
+describe('evendraft assess, further questions', () => {
+  it('shows sets beside the first, one of them from a file', async () => {
+    const own = join(folder, 'own.json');
+    await writeFile(own, '{ "evendraftLimits": 1 }');
+    const wrong = await run('assess', house, '--limits', own);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain(own);
+    expect(wrong.err).toContain('the limit set cannot be used');
+    const { code, out } = await run(
+      ...['assess', house, '--cures', 'never', '--limits', 'vent-type-table'],
+      ...['--limits', 'germany-4-pa', '--region', 'Germany'],
+    );
+    expect(code).toBe(0);
+    expect(out).toContain('Limit set germany-4-pa, edition');
+    expect(out).not.toContain('(Canada)');
+  });
+
+  it('draws what is uncertain with a seed', async () => {
+    const { code, out } = await run(
+      ...['assess', house, '--cures', 'never', '--uncertainty', '200', '--seed', '3'],
+    );
+    expect(code).toBe(0);
+    expect(out).toContain('200 draws, seed 3.');
+    const seed = await run('assess', house, '--seed', '3');
+    expect(seed.code).toBe(2);
+    expect(seed.err).toContain('add --uncertainty');
+  }, 30_000);
+
+  it('takes facts for code screens from a file, and locates what is wrong with it', async () => {
+    const facts = join(folder, 'facts.yaml');
+    await writeFile(facts, 'devices:\n  dyer: { ductLength: 20 ft }\n');
+    const wrong = await run('assess', house, '--facts', facts);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain(`${facts}:`);
+  });
+});

@@ -1,0 +1,45 @@
+// A house for tests, synthetic, made for this project.
+import { houseWeather, type CompiledHouse } from '@evendraft/house';
+import type { BalanceQuestion } from '../src/index.js';
+import {
+  compiled,
+  constantFlow,
+  device,
+  hole,
+  inventedHouse,
+  makeUp,
+  weather,
+} from './invented-house.js';
+
+/** Two rooms with a hole between them, a hood and an inlet that opens with it. */
+export function tightHall(outdoorC: number): {
+  readonly network: CompiledHouse;
+  readonly question: (running: Readonly<Record<string, string>>) => BalanceQuestion;
+} {
+  const network = compiled(
+    inventedHouse({
+      devices: [device('hood', { on: constantFlow(0.2) }, { zone: 'hall' })],
+      makeUpOpenings: [makeUp('inlet', 'hood')],
+      openings: [
+        {
+          id: 'pass',
+          origin: 'openings.pass',
+          zone: 'hall',
+          to: { kind: 'zone', zone: 'utility' },
+          heightM: 1,
+          law: hole(0.2),
+          duringTest: 'open',
+        },
+      ],
+      weathers: [weather('only', outdoorC)],
+    }),
+  );
+  const [only] = network.house.weathers;
+  const outdoors = houseWeather(network.house, only!);
+  return { network, question: (running) => ({ state: { running, doors: {} }, weather: outdoors }) };
+}
+
+/** Density of the air of the first room [kg/m³]. */
+export function roomDensity(network: CompiledHouse): number {
+  return network.network.description.zones[0]!.air.densityKgPerM3;
+}
