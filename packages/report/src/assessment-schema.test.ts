@@ -12,11 +12,7 @@ import type { Assessment } from './assessment.js';
 import type { assessmentObjectSchema } from './internal/assessment-object-schema.js';
 import { renderJson } from './render-json.js';
 
-type Mutable<T> = T extends readonly (infer Item)[]
-  ? Mutable<Item>[]
-  : T extends object
-    ? { -readonly [Key in keyof T]: Mutable<T[Key]> }
-    : T;
+type Mutable<T> = T extends object ? { -readonly [Key in keyof T]: Mutable<T[Key]> } : T;
 
 const published = new URL('../schema/assessment.schema.json', import.meta.url);
 
