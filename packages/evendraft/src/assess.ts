@@ -12,6 +12,7 @@ import {
 } from '@evendraft/rules';
 import { worstCaseStudy } from '@evendraft/studies';
 import { curesOf, type WhenCures } from './cures-of.js';
+import { draftOf, spillingAppliances, type WhenDraft } from './draft-of.js';
 import { HouseNotCompilable } from './house-not-compilable.js';
 import { houseSummary } from './house-summary.js';
 import { judgedSet } from './judged-set.js';
@@ -21,7 +22,7 @@ import { worstAttribution } from './worst-attribution.js';
 import { worstUncertainty, type UncertaintyRequest } from './worst-uncertainty.js';
 
 /** What long work counts. */
-export type AssessWork = 'situations' | 'cures' | 'draws';
+export type AssessWork = 'situations' | 'cures' | 'draws' | 'flue states';
 
 /** What an assessment may be told. */
 export interface AssessOptions {
@@ -35,6 +36,8 @@ export interface AssessOptions {
   readonly facts?: ScreenFacts;
   /** Whether cures are solved; where they take few solves when absent. */
   readonly cures?: WhenCures;
+  /** Whether flues are solved with the house; where they take few situations when absent. */
+  readonly draft?: WhenDraft;
   /** Asks how sure the numbers are; not asked when absent. */
   readonly uncertainty?: UncertaintyRequest;
   /** Stops the work; the promise then rejects with the signal's reason. */
@@ -71,6 +74,10 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     { compiled, worstCase, limitSet, request: options.uncertainty },
     watched('draws'),
   );
+  const draft = await draftOf(
+    { compiled, worstCase, limitSets: [limitSet, ...beside], when: options.draft },
+    watched('flue states'),
+  );
   return {
     schema: 'evendraft-assessment',
     schemaVersion: 2,
@@ -84,6 +91,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       { house, worstCase, findings, limitSet, when: options.cures },
       watched('cures'),
     ),
+    ...(draft === undefined ? {} : { draft }),
     screens: runScreens(house, {
       worstCase,
       ...(regions === undefined ? {} : { regions }),
@@ -91,7 +99,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
     assumptions: [...house.assumptions, ...judgingAssumptions, ...ruleAssumptions],
-    notModelled: notModelled(house),
-    cautions: cautions(findings, house),
+    notModelled: notModelled(house, draft),
+    cautions: cautions(findings, house, spillingAppliances(draft)),
   };
 }

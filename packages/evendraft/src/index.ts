@@ -8,6 +8,7 @@ export type { AssessOptions, AssessWork } from './assess.js';
 export { compare } from './compare.js';
 export type { CompareRequest } from './compare.js';
 export type { WhenCures } from './cures-of.js';
+export type { WhenDraft } from './draft-of.js';
 export { HouseNotCompilable } from './house-not-compilable.js';
 export { readYear } from './read-year.js';
 export type { ReadYearResult } from './read-year.js';

@@ -1,30 +1,41 @@
 import type { House } from '@evendraft/house';
+import type { DraftResults } from '@evendraft/report';
 
 /**
  * What this version does not look at in a given house, in sentences for the report.
  *
  * @param house - the house
+ * @param draft - what was found of its flues; absent where it has none
  * @returns sentences, the weightiest first
  */
-export function notModelled(house: House): readonly string[] {
+export function notModelled(house: House, draft?: DraftResults): readonly string[] {
   const vented = house.appliances.filter(
     (a) => !['electric', 'unvented', 'direct vent', 'sealed combustion'].includes(a.vent),
   );
-  const named = (flues: boolean): string =>
-    vented
-      .filter((a) => (a.flue !== undefined) === flues)
-      .map((a) => a.id)
-      .join(', ');
+  const solved = new Set(
+    draft?.status === 'solved'
+      ? draft.appliances.filter(({ worst }) => worst !== undefined).map((each) => each.appliance)
+      : [],
+  );
+  const names = (appliances: readonly { readonly id: string }[]): string =>
+    appliances.map(({ id }) => id).join(', ');
+  const unsolved = names(vented.filter(({ id, flue }) => flue !== undefined && !solved.has(id)));
+  const without = names(vented.filter(({ flue }) => flue === undefined));
   return [
-    ...(named(true) === ''
+    ...(solved.size === 0
       ? []
       : [
-          `The flues of ${named(true)} stand as openings of the house, with every appliance off. Whether they draft once they fire, and spillage itself, is not judged: the finding is suction held against a limit.`,
+          `The flues of ${[...solved].join(', ')} are solved with their gas only in the situations that press them most, not in every state; the worst case of suction is that with every appliance off. Soot, leaks, blocked vents and gusts are not in it.`,
         ]),
-    ...(named(false) === ''
+    ...(unsolved === ''
       ? []
       : [
-          `The flues of ${named(false)} are not openings of the network: their draft, the air they draw while firing, and spillage itself are not calculated. The finding is suction held against a limit.`,
+          `The flues of ${unsolved} stand as openings of the house, with every appliance off. Whether they draft once they fire, and spillage itself, is not judged: the finding is suction held against a limit.`,
+        ]),
+    ...(without === ''
+      ? []
+      : [
+          `The flues of ${without} are not openings of the network: their draft, the air they draw while firing, and spillage itself are not calculated. The finding is suction held against a limit.`,
         ]),
     ...(house.doors.length === 0
       ? []

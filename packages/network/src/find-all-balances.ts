@@ -109,14 +109,17 @@ export function findAllBalances(
       if (states[k] === 'downward') densities[link] = downwardDensityKgPerM3;
       if (states[k] === 'still') removed.add(link);
     });
-    const found = fanRoots(freed, { columnDensityKgPerM3: densities, removed }, budget);
+    const settling = { description, scenario, columns, chosen, states, densities };
+    const wanted = (balance: Balance): boolean =>
+      settle({ flows: [], balance, stable: true }, settling) !== undefined;
+    const found = fanRoots(freed, { columnDensityKgPerM3: densities, removed, wanted }, budget);
     // Zones may hang on a column that is assumed at rest; then it cannot be.
     if (found.unsolved === undefined || removed.size === 0) {
       complete &&= found.complete;
       unsolved ??= found.unsolved;
     }
     for (const root of found.roots) {
-      const settled = settle(root, { description, scenario, columns, chosen, states, densities });
+      const settled = settle(root, settling);
       if (
         settled === undefined ||
         balances.some((other) => isSame(other.balance, settled.balance))

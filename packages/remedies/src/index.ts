@@ -14,6 +14,8 @@ export { compareRemedies } from './compare-remedies.js';
 export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
 export type { CuredFinding, CureOptions, MakeUpSize, SolvedCure } from './cure-findings.js';
+export { howFar } from './how-far.js';
+export type { HowFar } from './how-far.js';
 export { largestExhaust } from './largest-exhaust.js';
 export { offeredRemedies } from './offered-remedies.js';
 export type { OfferOptions, OfferedRemedy } from './offered-remedies.js';

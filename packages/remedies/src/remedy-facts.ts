@@ -70,7 +70,7 @@ const hoodTriggerM3PerS = (400 * 0.028316846592) / 60;
  * @returns one reading a rule that has something to say
  */
 export function codeReadings(remedy: RemedyForCode, house: House): readonly CodeReading[] {
-  const { kind, size, opensAtPa = 0 } = remedy;
+  const { kind, size, opensAtPa } = remedy;
   const natural = house.appliances.some(
     ({ vent }) => vent === 'natural draft' || vent === 'open hearth' || vent === 'closed stove',
   );
@@ -99,14 +99,13 @@ export function codeReadings(remedy: RemedyForCode, house: House): readonly Code
     });
   }
   if (kind === 'barometric make-up duct') {
-    say(
-      'gravity dampers in passive make-up air give their flow at 3 Pa or less',
-      opensAtPa < dampersOpenByPa,
-      {
-        why: `It begins to open at ${opensAtPa} Pa.`,
-        source: ircDampers,
-      },
-    );
+    if (opensAtPa !== undefined) {
+      say(
+        'gravity dampers in passive make-up air give their flow at 3 Pa or less',
+        opensAtPa < dampersOpenByPa,
+        { why: `It begins to open at ${opensAtPa} Pa.`, source: ircDampers },
+      );
+    }
     if (natural) {
       say(
         'no barometric damper in a passive opening where an appliance vents by natural draft',

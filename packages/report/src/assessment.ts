@@ -10,6 +10,7 @@ import type {
 import type { RuleFinding } from '@evendraft/rules';
 import type { AttributionStudy, UncertaintyStudy, WorstCaseStudy } from '@evendraft/studies';
 import type { CureResults } from './cure-results.js';
+import type { DraftResults } from './draft-results.js';
 import type { JudgedSet } from './judged-set.js';
 
 /**
@@ -28,6 +29,8 @@ export interface Assessment extends JudgedSet {
   /** Which device costs how many pascals; absent where nothing runs in the worst situation. */
   readonly attribution?: Attribution;
   readonly cures: CureResults;
+  /** Whether flues draw, spill or run backwards; absent where the house file describes no flue of an appliance. */
+  readonly draft?: DraftResults;
   /** Code screens, those included that are not meant for this house. */
   readonly screens: readonly RuleFinding[];
   /** Present where it was asked for. */

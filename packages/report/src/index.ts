@@ -9,6 +9,14 @@ export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
 export type { Assessment, Attribution, HouseSummary } from './assessment.js';
 export type { CureResults } from './cure-results.js';
+export type {
+  ApplianceDraft,
+  DraftResults,
+  DraftSituation,
+  SolvedDraft,
+  SpilledAir,
+  WorstDraft,
+} from './draft-results.js';
 export type { JudgedSet, ProgrammeTestResult } from './judged-set.js';
 export { renderComparison } from './render-comparison.js';
 export { renderSizing } from './render-sizing.js';

@@ -14,6 +14,7 @@ const topKeys: readonly (keyof Assessment | keyof Sizing | keyof Comparison)[] =
   'programmeTest',
   'beside',
   'cures',
+  'draft',
   'attribution',
   'screens',
   'uncertainty',

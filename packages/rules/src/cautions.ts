@@ -9,11 +9,19 @@ import type { Finding } from './finding.js';
  *
  * @param findings - what was found in the house
  * @param house - the house
+ * @param spilling - ids of appliances whose solved flue leaves gas in the room, or does so from cold
  * @returns sentences to be shown as they are, in this order
  */
-export function cautions(findings: readonly Finding[], house: House): readonly string[] {
+export function cautions(
+  findings: readonly Finding[],
+  house: House,
+  spilling: readonly string[] = [],
+): readonly string[] {
   const burns = house.appliances.some(({ vent }) => vent !== 'electric');
-  const beyond = findings.filter(({ verdict }) => verdict === 'beyond the limit');
+  const beyond = findings
+    .filter(({ verdict }) => verdict === 'beyond the limit')
+    .map(({ appliance }) => appliance);
+  const unfit = [...new Set([...beyond, ...spilling])];
   const general = [
     'This is screening of risk by computation, not a test. Installation, weather and use differ from what was computed.',
     'Local code and the licensed trade decide what must be built, tested and changed.',
@@ -26,10 +34,10 @@ export function cautions(findings: readonly Finding[], house: House): readonly s
   }
   return [
     'At once, if a carbon monoxide alarm sounds or an appliance spills: stop the appliance, open doors and windows, leave, and call the emergency or gas service from outdoors.',
-    ...(beyond.length === 0
+    ...(unfit.length === 0
       ? []
       : [
-          `Until tested on site, do not use these while any exhaust runs: ${[...new Set(beyond.map(({ appliance }) => appliance))].join(', ')}.`,
+          `Until tested on site, do not use these while any exhaust runs: ${unfit.join(', ')}.`,
           'A finding names only its worst state. Less exhaust may be beyond the limit too, and what cures that state may not be enough: after each change assess the house again.',
         ]),
     ...general,

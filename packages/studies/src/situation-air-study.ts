@@ -149,6 +149,6 @@ function entriesOf({ house, links }: CompiledHouse, balance: Balance): readonly 
 }
 
 function areaOf(law: FlowLawDescription): number | undefined {
-  if (law.kind === 'orifice') return law.areaM2;
+  if (law.kind === 'orifice' || law.kind === 'gravityDamper') return law.areaM2;
   return law.kind === 'duct' ? law.sections.at(-1)?.areaM2 : undefined;
 }

@@ -180,4 +180,26 @@ describe('the worst case', () => {
     );
     await expect(study).rejects.toThrow('enough');
   });
+
+  it('covers twenty switched fans, over a million states, with some hundred solves and a proof', async () => {
+    const [template] = house.devices;
+    const devices = Array.from({ length: 20 }, (_, i) => ({
+      ...template!,
+      id: `fan ${i}`,
+      speeds: [
+        {
+          name: 'on',
+          ratedFlowM3PerS: 0.02,
+          law: { kind: 'fixedFlow', volumeFlowM3PerS: 0.02 } as const,
+        },
+      ],
+    }));
+    const result = compileHouse({ ...house, devices });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    const study = await worstCaseStudy(result.compiled);
+    expect(study.coverage).toMatchObject({ proved: true, notOrdered: [] });
+    expect(study.coverage!.situations).toBeGreaterThan(2 ** 20);
+    expect(study.counts.solves).toBeLessThan(400);
+    expect(study.zones[0]!.lowest.label.split(' + ')).toHaveLength(20);
+  });
 });

@@ -13,7 +13,7 @@ import {
 import { solveNetwork, type Balance } from '@evendraft/network';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { randomHouse } from './random-house.js';
+import { randomHouse, type HouseData } from './random-house.js';
 
 const runs = { seed: 20261125, numRuns: 70 };
 
@@ -58,7 +58,47 @@ describe('random houses', () => {
     // Most houses come as far as a balance, else this test would say little.
     expect(solved).toBeGreaterThan(10 * runs.numRuns);
   }, 60_000);
+
+  it('do not care where heights are counted from', () => {
+    const heightOf = /^(-?[\d.]+) ft$/;
+    const raised = (data: HouseData): HouseData => ({
+      ...data,
+      zones: Object.fromEntries(
+        Object.entries(data['zones'] as Record<string, { floorHeight: string }>).map(
+          ([name, zone]) => {
+            const [, feet] = heightOf.exec(zone.floorHeight) ?? [];
+            return [name, { ...zone, floorHeight: `${Number(feet) + 40} ft` }];
+          },
+        ),
+      ),
+    });
+    fc.assert(
+      fc.property(randomHouse, (data) => {
+        const [low, high] = [data, raised(data)].map(pressuresWithAllOn);
+        expect(high?.length).toBe(low?.length);
+        // Each solve leaves up to a billionth of each flow, and heights are doubles.
+        low?.forEach((pressure, i) => expect(Math.abs(high![i]! - pressure)).toBeLessThan(1e-6));
+      }),
+      { ...runs, numRuns: 30 },
+    );
+  }, 60_000);
 });
+
+/** Pressures in the last state of a house; undefined where it is refused. */
+function pressuresWithAllOn(data: HouseData): Float64Array | undefined {
+  const read = parseHouse(data);
+  const result = read.ok ? compileHouse(read.house) : undefined;
+  if (!read.ok || result?.ok !== true) return undefined;
+  const weather = houseWeather(read.house, read.house.weathers[0]!);
+  const { scenario } = houseScenario(result.compiled, {
+    state: operatingStates(read.house).at(-1)!,
+    weather,
+    airtightnessCase: 0,
+  });
+  const balance = solveNetwork(result.compiled.network, scenario);
+  if (balance.status !== 'solved') throw new Error(JSON.stringify(balance));
+  return balance.pressuresPa;
+}
 
 /** Some states, the first and the last among them, their baseline, and appliances with their first stage or last. */
 function statesOf(house: House): readonly OperatingState[] {

@@ -130,7 +130,7 @@ function checkKeys(reading: Reading, { inFile, path }: TypedPath): boolean {
   const keys = damper === undefined ? undefined : damperKeys(damper);
   if (keys?.kind === 'barometric') {
     const allowed = ['gravity', 'motorized', 'none'];
-    const parameters = { kind: keys.kind, allowed, where: 'devices' };
+    const parameters = { kind: keys.kind, allowed, where: String(path[0]) };
     report(reading, [...path, 'damper'], { code: 'damper.kind-not-here', parameters });
   }
   if (keys?.opensWith !== undefined && (keys.kind !== 'motorized' || inFile.boosterFan)) {

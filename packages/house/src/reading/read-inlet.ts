@@ -144,7 +144,7 @@ function checkKeys(
   const keys = damperKeys(damper);
   const allowed = motorized ? ['motorized'] : ['gravity', 'barometric', 'none'];
   if (!allowed.includes(keys.kind)) {
-    const parameters = { kind: keys.kind, allowed, where: motorized ? 'makeUp' : 'openings' };
+    const parameters = { kind: keys.kind, allowed, where: String(path[0]) };
     report(reading, [...path, 'damper'], { code: 'damper.kind-not-here', parameters });
   } else if (way !== undefined && !motorized && keys.kind !== 'none') {
     const parameters = { keys: ['damper', way] };

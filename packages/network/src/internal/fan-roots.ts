@@ -23,7 +23,11 @@ export interface SolveBudget {
   left: number;
 }
 
-type Rest = Pick<FreedSetting, 'columnDensityKgPerM3' | 'removed'>;
+/** What the fans stand in. */
+export interface FanRest extends Pick<FreedSetting, 'columnDensityKgPerM3' | 'removed'> {
+  /** Whether a balance is wanted at all; one that is not is never enclosed. */
+  wanted(balance: Balance): boolean;
+}
 
 /** A part of the fans' ranges: an interval of flow each; `shut` where the fan's damper holds it at zero. */
 interface Box {
@@ -52,7 +56,7 @@ const finest = 2 ** -20;
  * way round, because pressures never fall when air is added. Two solves so bound the rise asked of each fan; a
  * box in which that leaves out the fan's own curve holds no root.
  */
-export function fanRoots(freed: FreedNetwork, rest: Rest, budget: SolveBudget): FanRoots {
+export function fanRoots(freed: FreedNetwork, rest: FanRest, budget: SolveBudget): FanRoots {
   const { fans } = freed;
   const removed = fans.map(({ link }) => rest.removed.has(link));
   let unsolved: UnsolvedBalance | undefined;
@@ -116,7 +120,8 @@ export function fanRoots(freed: FreedNetwork, rest: Rest, budget: SolveBudget): 
     else complete = false;
   }
 
-  const roots = found.map(({ point, shut }) => {
+  const wanted = found.filter(({ point }) => rest.wanted(point.balance));
+  const roots = wanted.map(({ point, shut }) => {
     const { flows } = point;
     const result = freed.solve({ ...rest, taken: flows, given: flows, enclosure: true });
     const stable = isStable(fans, { flows, shut }, pointAt);

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { attributionSchema } from './attribution-schema.js';
 import { cureResultsSchema } from './cure-schema.js';
+import { draftResultsSchema } from './draft-schema.js';
 import { houseSummarySchema } from './house-summary-schema.js';
 import { judgedSetShape } from './judged-set-schema.js';
 import { ruleFindingSchema } from './rule-finding-schema.js';
@@ -42,6 +43,7 @@ export const assessmentObjectSchema = z.strictObject({
   beside: z.array(z.strictObject(judgedSetShape)),
   attribution: z.exactOptional(attributionSchema),
   cures: cureResultsSchema,
+  draft: z.exactOptional(draftResultsSchema),
   screens: z.array(ruleFindingSchema),
   uncertainty: z.exactOptional(uncertaintySchema),
   assumptions: z.array(assumptionSchema),

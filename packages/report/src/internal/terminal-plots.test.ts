@@ -13,7 +13,7 @@ function drawn(
   look: { readonly width: number; readonly color: boolean } = { width: 80, color: false },
 ): readonly string[] {
   const page = terminalPage(look);
-  plot({ page, assessment, printer: numberPrinter('us'), system: 'us' });
+  plot({ page, assessment, system: 'us', printer: numberPrinter('us') });
   return page.text().trimEnd().split('\n');
 }
 

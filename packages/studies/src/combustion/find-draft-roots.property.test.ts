@@ -10,8 +10,9 @@ import { ventsAtFlows } from './vents-at-flows.js';
 const count = Number(process.env['EVENDRAFT_FLUES'] ?? 1500);
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-function rootsOf({ system, roomPa }: RandomVents) {
+function rootsOf({ system, roomPa }: RandomVents, mostResponses?: number) {
   return findDraftRoots({
+    ...(mostResponses === undefined ? {} : { mostResponses }),
     systems: [system],
     response: (flows) => {
       const pressure = roomPa(sum(flows));
@@ -123,6 +124,23 @@ describe('all states of two appliances on one chimney', () => {
       }
     }
     expect(reached).toBeGreaterThan(60);
+  });
+});
+
+describe('three appliances on one chimney', () => {
+  it('have states that close even where the search is cut short, which is then said', () => {
+    const random = randomNumbers(11);
+    for (let trial = 0; trial < 4; trial++) {
+      const { roots, complete } = rootsOf(
+        randomVents(() => random.uniform(), 3),
+        200,
+      );
+      expect(roots.some(({ stable }) => stable)).toBe(true);
+      expect(complete).toBe(false);
+      for (const { gapPa, responsePa } of roots) {
+        expect(gapPa).toBeLessThan(1e-9 * Math.max(1, Math.abs(responsePa[0]!)));
+      }
+    }
   });
 });
 

@@ -1,5 +1,6 @@
-import type { Interval } from './internal/interval.js';
-import { solveLinear } from './internal/solve-linear.js';
+import { fromUsualFlows, polished, slopesAt } from './internal/draft-newton.js';
+import type { DraftPoint, DraftSearch } from './internal/draft-search.js';
+import { product, type Interval } from './internal/interval.js';
 import { ventBounds } from './internal/vent-bounds.js';
 import { largestFlows } from './internal/largest-flows.js';
 import type { VentSystem } from './vent-system.js';
@@ -14,7 +15,7 @@ export interface DraftQuestion {
    * has no balance [kg/s → Pa].
    */
   readonly response: (flows: readonly number[]) => readonly number[] | undefined;
-  /** Greatest number of responses to ask for; 4,000 when absent. */
+  /** Greatest number of responses to ask for; 4,000 when absent, 1,000 with three flues or more. */
   readonly mostResponses?: number;
 }
 
@@ -53,6 +54,9 @@ const slices = 8;
  * flow; what the rest of the house gives is. Boxes of flows are narrowed by bounds on both, which leave out no state,
  * until each holds one, found by change of sign or, with several flues, by Newton's method.
  *
+ * The work grows steeply with the number of flues: with three that can flow both ways the search is mostly cut short.
+ * Then the states are those that an iteration finds from usual flows, and `complete` is false.
+ *
  * @param question - vents, and the response of the rest
  * @returns all states with their stability, and whether any could have been missed
  *
@@ -64,8 +68,8 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
   const still = search.members.map(({ injectedKgPerS }) => injectedKgPerS);
   const limits = free.length === 1 ? 'one' : 'several';
   let complete = true;
-  const found: Point[] = [];
-  const keep = (point: Point): void => {
+  const found: DraftPoint[] = [];
+  const keep = (point: DraftPoint): void => {
     const known = found.some(({ flows }) =>
       free.every((k) => Math.abs(flows[k]! - point.flows[k]!) <= 1e-9 * reach[k]!),
     );
@@ -75,11 +79,12 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
     const only = search.at(still);
     return { roots: only === undefined ? [] : [asRoot(search, only)], complete: true };
   }
+  const most = question.mostResponses ?? (free.length > 2 ? 1000 : 4000);
   const boxes = [...firstBoxes(search, still)];
   while (boxes.length > 0) {
     const box = boxes.pop()!;
     const runs = search.narrowed(box);
-    if (runs === 'no balance' || search.asked() > (question.mostResponses ?? 4000)) {
+    if (runs === 'no balance' || search.asked() > most) {
       complete = false;
       break;
     }
@@ -98,31 +103,14 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
       else complete = false;
     }
   }
+  // A search that was cut short still tells the states that an iteration finds from usual flows.
+  if (!complete) for (const point of fromUsualFlows(search, still)) keep(point);
   const roots = found.map((point) => asRoot(search, point));
   roots.sort((a, b) => a.flows[free[0]!]! - b.flows[free[0]!]!);
   return { roots, complete };
 }
 
-interface Point {
-  readonly flows: readonly number[];
-  readonly systems: readonly VentsAtFlows[];
-  readonly responsePa: readonly number[];
-  /** What the house gives less what the flue asks: positive drives upwards [Pa]. */
-  readonly gaps: readonly number[];
-}
-
-interface Search {
-  readonly members: readonly VentSystem['members'][number][];
-  /** Members whose flow is to be found; a burner without a way for room air holds its own. */
-  readonly free: readonly number[];
-  readonly reach: readonly number[];
-  readonly asked: () => number;
-  readonly at: (flows: readonly number[]) => Point | undefined;
-  /** By member, the runs of its interval that can hold a state. */
-  readonly narrowed: (box: readonly Interval[]) => readonly (readonly Interval[])[] | 'no balance';
-}
-
-function searchOf(question: DraftQuestion): Search {
+function searchOf(question: DraftQuestion): DraftSearch {
   const { systems } = question;
   const members = systems.flatMap((system) => system.members);
   const free = members.flatMap(({ inlets }, k) => (inlets.length > 0 ? [k] : []));
@@ -198,17 +186,9 @@ function runsOf(interval: Interval, may: (slice: Interval) => boolean): readonly
   return runs;
 }
 
-/** Every choice of one run a member. */
-function product(runs: readonly (readonly Interval[])[]): readonly (readonly Interval[])[] {
-  return runs.reduce<readonly (readonly Interval[])[]>(
-    (boxes, own) => boxes.flatMap((box) => own.map((run) => [...box, run])),
-    [[]],
-  );
-}
-
 /** Upward and downward flow apart, and gas diluted and undiluted, where what is asked has a kink. */
 function firstBoxes(
-  { members, free, reach }: Search,
+  { members, free, reach }: DraftSearch,
   still: readonly number[],
 ): readonly (readonly Interval[])[] {
   return product(
@@ -247,14 +227,17 @@ function splitIfSlow(
 }
 
 /** The change of sign of the only gap in a box, to rounding; undefined where there is none. */
-function crossing(search: Search, box: readonly Interval[]): Point | 'no balance' | undefined {
+function crossing(
+  search: DraftSearch,
+  box: readonly Interval[],
+): DraftPoint | 'no balance' | undefined {
   const k = search.free[0]!;
-  const at = (flow: number): Point | undefined =>
+  const at = (flow: number): DraftPoint | undefined =>
     search.at(box.map((interval, j) => (j === k ? flow : interval.low)));
   let left = at(box[k]!.low);
   let right = at(box[k]!.high);
   if (left === undefined || right === undefined) return 'no balance';
-  const gap = (point: Point): number => point.gaps[k]!;
+  const gap = (point: DraftPoint): number => point.gaps[k]!;
   if (gap(left) === 0) return left;
   if (gap(right) === 0) return right;
   if (gap(left) > 0 === gap(right) > 0) return undefined;
@@ -284,60 +267,11 @@ function crossing(search: Search, box: readonly Interval[]): Point | 'no balance
 }
 
 /** Gap at which a state counts as found: far below the 1e-9 that is promised. */
-function closure({ responsePa }: Point, k: number): number {
+function closure({ responsePa }: DraftPoint, k: number): number {
   return 1e-12 * Math.max(1, Math.abs(responsePa[k]!));
 }
 
-/** The common zero of all gaps near a box, by Newton with differences; undefined where it strays. */
-function polished(search: Search, box: readonly Interval[]): Point | 'no balance' | undefined {
-  const { free, reach } = search;
-  let point = search.at(box.map(({ low, high }) => (low + high) / 2));
-  if (point === undefined) return 'no balance';
-  let size = Infinity;
-  for (let step = 0; step < 30; step++) {
-    const here: Point = point;
-    const before = size;
-    size = Math.max(
-      ...free.map((k) => Math.abs(here.gaps[k]!) / Math.max(1, Math.abs(here.responsePa[k]!))),
-    );
-    if (size <= 1e-12 || (size <= 1e-10 && size >= before)) return here;
-    const slopes = slopesAt(search, here);
-    if (slopes === undefined) return 'no balance';
-    const change = solveLinear(
-      slopes,
-      free.map((k) => -here.gaps[k]!),
-    );
-    const next = [...here.flows];
-    free.forEach((k, row) => (next[k] = here.flows[k]! + change[row]!));
-    const near = free.every((k) => {
-      const room = Math.max(box[k]!.high - box[k]!.low, 1e-3 * reach[k]!);
-      return next[k]! >= box[k]!.low - room && next[k]! <= box[k]!.high + room;
-    });
-    if (!near) return undefined;
-    const moved = search.at(next);
-    if (moved === undefined) return 'no balance';
-    point = moved;
-  }
-  return undefined;
-}
-
-/** Change of every free gap with every free flow; by row the gap, by column the flow [Pa s/kg]. */
-function slopesAt(search: Search, { flows }: Pick<Point, 'flows'>): number[][] | undefined {
-  const { free, reach } = search;
-  const columns = free.map((k) => {
-    const step = 1e-6 * reach[k]!;
-    const moved = (by: number): Point | undefined =>
-      search.at(flows.map((flow, j) => (j === k ? flow + by : flow)));
-    const above = moved(step);
-    const below = moved(-step);
-    if (above === undefined || below === undefined) return undefined;
-    return free.map((j) => (above.gaps[j]! - below.gaps[j]!) / (2 * step));
-  });
-  if (columns.some((column) => column === undefined)) return undefined;
-  return free.map((_, row) => columns.map((column) => column![row]!));
-}
-
-function asRoot(search: Search, point: Point): DraftRoot {
+function asRoot(search: DraftSearch, point: DraftPoint): DraftRoot {
   const { flows, systems, responsePa, gaps } = point;
   return {
     flows,
@@ -352,7 +286,7 @@ function asRoot(search: Search, point: Point): DraftRoot {
  * A small disturbance dies out where more flow always leaves less drive than it takes: minus the slopes is positive
  * definite. Air moves at once and walls follow, so that the slopes with walls at rest decide.
  */
-function isStable(search: Search, point: Point): boolean {
+function isStable(search: DraftSearch, point: DraftPoint): boolean {
   const slopes = slopesAt(search, point);
   if (slopes === undefined) return false;
   const rows = slopes.map((row, i) =>

@@ -1,7 +1,10 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
+import type { FanPoint, FlowLawDescription } from '@evendraft/airflow';
 import type { Device, House } from '@evendraft/house';
 import type { Remedy } from '../remedy.js';
 import { freeName } from './free-name.js';
+
+/** Points of a fan curve stand at least this far apart; ten times what the law asks [Pa]. */
+const leastRiseApartPa = 1e-5;
 
 /**
  * A cap on the speed of a fan: its flow falls in proportion, its pressure with the square.
@@ -156,10 +159,12 @@ function slower(law: FlowLawDescription, share: number): FlowLawDescription {
     case 'fanCurve':
       return {
         ...law,
-        points: law.points.map(({ pressureRisePa, volumeFlowM3PerS }) => ({
-          pressureRisePa: pressureRisePa * share * share,
-          volumeFlowM3PerS: volumeFlowM3PerS * share,
-        })),
+        points: apart(
+          law.points.map(({ pressureRisePa, volumeFlowM3PerS }) => ({
+            pressureRisePa: pressureRisePa * share * share,
+            volumeFlowM3PerS: volumeFlowM3PerS * share,
+          })),
+        ),
       };
     case 'fixedFlow':
       return law.volumeFlowM3PerS === undefined
@@ -168,6 +173,17 @@ function slower(law: FlowLawDescription, share: number): FlowLawDescription {
     default:
       return law;
   }
+}
+
+/** Leaves out points whose pressure rises have drawn too near to each other for a curve. */
+function apart(points: readonly FanPoint[]): readonly FanPoint[] {
+  return points.reduce<readonly FanPoint[]>((kept, point) => {
+    const before = kept.at(-1);
+    const near =
+      before !== undefined &&
+      Math.abs(before.pressureRisePa - point.pressureRisePa) < leastRiseApartPa;
+    return near ? kept : [...kept, point];
+  }, []);
 }
 
 function withDevice(house: House, id: string, change: (device: Device) => Device): House {

@@ -124,6 +124,7 @@ export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): R
   return {
     ...remedy,
     kind: 'barometric make-up duct',
+    opensAtPa,
     what: `make-up duct to the ${duct.zone} behind a barometric damper`,
     assumptions: [
       ...remedy.assumptions,
@@ -139,7 +140,6 @@ export function barometricMakeUp(house: House, duct: MakeUpDuct & MakeUpFlap): R
           ]
         : []),
     ],
-    opensAtPa,
     houseWith(diameterM) {
       const { working } = gravityDamperLaws({
         areaM2: circle(diameterM),
@@ -215,6 +215,7 @@ export function motorizedMakeUp(
  * @param supply - its place, the device it follows, and how far its control may fall short, as a share of the
  * flow that is set; 0.1 when absent [-]
  * @returns the remedy; its size is the flow set at the device's highest speed [m³/s]
+ * @throws StudyArgumentError where it follows nothing that moves air
  */
 export function poweredMakeUp(
   house: House,
@@ -223,6 +224,9 @@ export function poweredMakeUp(
   const item = freeName(house, 'powered make-up');
   const { shortfall = 0.1 } = supply;
   const speeds = house.devices.find(({ id }) => id === supply.follows)?.speeds ?? [];
+  if (speeds.length === 0) {
+    throw new StudyArgumentError('follows', supply.follows, 'the id of a device with a flow');
+  }
   const highest = Math.max(...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
   return {
     kind: 'powered make-up air',

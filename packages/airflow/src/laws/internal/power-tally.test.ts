@@ -41,8 +41,8 @@ describe.each([
     addToRows(expected, { sizes: false });
     tally.rows.forEach((value, k) => {
       const exact = expected.tally.rows[k]!;
-      // The inverse of exponent 0.5 is a square there and a rough power here, within 1e-4.
-      const tolerance = recordClass === 0.5 ? 1e-3 : 1e-12;
+      // At exponent 0.5 neither needs a power; else each takes another rough one, within 1e-4.
+      const tolerance = recordClass === 0.5 ? 1e-12 : 1e-3;
       expect(Math.abs(value - exact)).toBeLessThanOrEqual(tolerance * (1 + Math.abs(exact)));
     });
   });

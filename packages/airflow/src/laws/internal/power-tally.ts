@@ -171,13 +171,20 @@ function tallyTabled(group: ZoneGroup, tally: ZoneTally): void {
   }
 }
 
-/** From the flows of the chords, the tangents of the power laws at these flows, added to the zones. */
+/**
+ * From the flows of the chords, the tangents of the power laws at these flows, added to the zones.
+ *
+ * At the flow m the slope is g = n C (m/C)^(1−1/n), and g times the pressure difference there is n m: so the tangent
+ * has the flow (1 − n) m + g x at x, and the pressure difference itself is not needed.
+ */
 export function powerLawTallyStartBlock(group: ZoneGroup, tally: ZoneTally): void {
   const { rows, firstRow, secondRow, drivePa, chordSlope, chordFlow } = tally;
   const { massFlowKgPerS, slopeKgPerSPa } = tally.state;
   const { records, begin, interior, end } = group;
   const numbers = table;
   const [bits, halves, upper] = [double, words, highWord];
+  const width = nearZeroWidthPa;
+  const roots = group.recordClass === 0.5;
   for (let link = begin, at = 0; link < end; link++, at += 4) {
     const row = firstRow[link]!;
     let x = rows[row + 3]! + drivePa[link]!;
@@ -188,25 +195,30 @@ export function powerLawTallyStartBlock(group: ZoneGroup, tally: ZoneTally): voi
     const n = records[at + 2]!;
     const ratio = Math.abs(chordAt) / coefficient;
     let slope;
-    let tangentAt;
-    if (ratio > records[at + 3]!) {
-      // ratio^(1/n) as roughPower finds it.
+    let flow;
+    if (ratio <= records[at + 3]!) {
+      slope = (coefficient * records[at + 3]!) / width;
+      flow = slope * x;
+    } else if (roots) {
+      slope = (n * coefficient) / ratio;
+      flow = (1 - n) * chordAt + slope * x;
+    } else {
+      // ratio^(1−1/n) as roughPower finds it.
       bits[0] = ratio;
       const high = halves[upper]!;
+      const exponent = high >> 20;
       const centre = (high >>> 12) & 254;
-      const r = ratio * numbers[powersOfTwo + 2046 - (high >> 20)]! * numbers[centre]! - 1;
-      const y = ((high >> 20) - 1023 + numbers[centre + 1]! + r * 1.4426950408889634) / n;
+      const r = ratio * numbers[powersOfTwo + 2046 - exponent]! * numbers[centre]! - 1;
+      const log2 = exponent - 1023 + numbers[centre + 1]! + r * 1.4426950408889634;
+      const y = log2 - log2 / n;
       const k = Math.floor(64 * y + 0.5) | 0;
       const rest = 1 + (y - k * 0.015625) * 0.6931471805599453;
-      const size =
-        rest * numbers[sixtyFourths + (k & 63)]! * numbers[powersOfTwo + (k >> 6) + 1023]!;
-      tangentAt = chordAt > 0 ? size : -size;
-      slope = (n * chordAt) / tangentAt;
-    } else {
-      slope = (coefficient * records[at + 3]!) / nearZeroWidthPa;
-      tangentAt = chordAt / slope;
+      slope =
+        n *
+        coefficient *
+        (rest * numbers[sixtyFourths + (k & 63)]! * numbers[powersOfTwo + (k >> 6) + 1023]!);
+      flow = (1 - n) * chordAt + slope * x;
     }
-    const flow = chordAt + slope * (x - tangentAt);
     massFlowKgPerS[link] = flow;
     slopeKgPerSPa[link] = slope;
     rows[row] = rows[row]! + flow;

@@ -63,3 +63,11 @@ export function weightedMean(
   };
   return { low: extreme(({ low }) => low, -1), high: extreme(({ high }) => high, 1) };
 }
+
+/** Every choice of one of several intervals a side. */
+export function product(runs: readonly (readonly Interval[])[]): readonly (readonly Interval[])[] {
+  return runs.reduce<readonly (readonly Interval[])[]>(
+    (boxes, own) => boxes.flatMap((box) => own.map((run) => [...box, run])),
+    [[]],
+  );
+}
