@@ -42,7 +42,7 @@ describe('assess', () => {
     expect(assessment.programmeTest!.findings).toHaveLength(1);
     expect(assessment.beside.map(({ limitSet }) => limitSet.id)).toEqual(['germany-4-pa']);
     expect(assessment.beside[0]!.findings[0]!.limitSet).toBe('germany-4-pa');
-    // A programme's own test is one of the states, so that it cannot be deeper than the worst case.
+    // Without doors the test has the same baseline and is one of the states, so that it cannot be the deeper.
     const own = assessment.programmeTest!.findings[0]!.judged!;
     expect(own.valuePa).toBeGreaterThanOrEqual(assessment.findings[0]!.judged!.valuePa - 1e-9);
   });

@@ -149,9 +149,15 @@ function sizeOf({ sizing, dimension }: RemedyRow, system: Options['system']): st
   }
 }
 
+/** Below this a margin is shown to one digit [Pa]. */
+const smallMarginPa = 0.05;
+
 function leastMargin({ sizing }: RemedyRow, print: (pressurePa: number) => string): string {
   const margins = sizing.margins.map(({ marginPa }) => marginPa);
-  return margins.length === 0 ? '' : print(Math.min(...margins));
+  if (margins.length === 0) return '';
+  const least = Math.min(...margins);
+  // A margin that rounds to nothing must still show on which side it lies.
+  return Math.abs(least) < smallMarginPa ? String(Number(least.toPrecision(1))) : print(least);
 }
 
 function heatWords(powerW: number, system: Options['system']): string {

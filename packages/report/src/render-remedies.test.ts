@@ -66,7 +66,6 @@ describe('renderComparison', () => {
   it('lets no name command the terminal', () => {
     const { house, ...rest } = compared;
     const text = renderComparison({ ...rest, house: { ...house, name: hostileName } }, us);
-    // eslint-disable-next-line no-control-regex -- it is control characters that are looked for
     expect(text).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/u);
   });
 

@@ -18,7 +18,11 @@ export function sizeWords(size: number, dimension: SizeDimension, system: UnitSy
     case 'area':
       return printer.value(size, 'area');
     case 'diameter':
-      return `${printer.value(size, 'length')} round`;
+      return `${formatQuantity(size, 'length', {
+        system,
+        unit: system === 'us' ? 'in' : 'mm',
+        decimals: 0,
+      })} round`;
     case 'volume flow':
       return printer.flow(size);
     case 'share of the highest speed':

@@ -17,7 +17,7 @@ export function terminalJudgedSets(section: TerminalSection): void {
   if (assessment.programmeTest !== undefined) {
     page.heading("By the programme's own test");
     page.paragraph(
-      `${testedStateWords(assessment.programmeTest)} The findings above are those of the true worst case, which may be deeper.`,
+      `${testedStateWords(assessment.programmeTest)} The findings above are over every state and weather, each change against the same doors with everything off; a programme may subtract another baseline, so that either can be the deeper.`,
     );
     page.blank();
     table(section, assessment, 'test');
