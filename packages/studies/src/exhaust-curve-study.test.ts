@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hole } from '../test-data/invented-house.js';
 import { tightHall } from '../test-data/section-house.js';
 import { balanceStudy } from './balance-study.js';
 import { exhaustCurveStudy } from './exhaust-curve-study.js';
@@ -23,6 +24,16 @@ describe('the exhaust curve', () => {
         pressurePa: expect.closeTo(hall, 9),
       },
     ]);
+  });
+
+  it('has every point also where the device has a duct, which the curve is drawn without', async () => {
+    const { network, question } = tightHall(-5, {
+      before: [],
+      after: [{ name: 'duct', law: hole(0.03), riseM: 0 }],
+      stoppedLaw: hole(0.01),
+    });
+    const study = (await exhaustCurveStudy(network, { ...question({}), device: 'hood' }))!;
+    expect(study.points).toHaveLength(17);
   });
 
   it('has no answer for a device that the house does not have, and stops when told to', async () => {

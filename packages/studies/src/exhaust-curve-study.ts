@@ -1,4 +1,4 @@
-import { compileHouse, type CompiledHouse, type Device } from '@evendraft/house';
+import { compileHouse, houseWeather, type CompiledHouse, type Device } from '@evendraft/house';
 import { balanceStudy, type BalanceQuestion } from './balance-study.js';
 import { nextTurn } from './internal/next-turn.js';
 import { exhaustFlow } from './sized/house-remedies.js';
@@ -42,7 +42,8 @@ export async function exhaustCurveStudy(
   const { house } = compiled;
   const device = house.devices.find(({ id }) => id === of.device);
   const fastest = device?.speeds.at(-1);
-  if (device === undefined || fastest === undefined) return undefined;
+  const outdoors = house.weathers.find(({ name }) => name === of.weather.name);
+  if (device === undefined || fastest === undefined || outdoors === undefined) return undefined;
   const question = (running: Readonly<Record<string, string>>): BalanceQuestion => ({
     ...of,
     state: { running, doors: of.state.doors },
@@ -63,7 +64,14 @@ export async function exhaustCurveStudy(
     const flowM3PerS = (most * step) / pointsOfCurve;
     const result = compileHouse(held.houseWith(flowM3PerS));
     if (!result.ok) continue;
-    const found = pressureIn(result.compiled, question({ [device.id]: fastest.name }), device);
+    const { compiled: changed } = result;
+    // Without the device's duct the network has fewer nodes, each of which has its air in the weather.
+    const weather = houseWeather(changed.house, outdoors);
+    const found = pressureIn(
+      changed,
+      { ...question({ [device.id]: fastest.name }), weather },
+      device,
+    );
     if (found !== undefined) {
       points.push({ exhaustFlowM3PerS: flowM3PerS, pressurePa: found.pressurePa });
     }

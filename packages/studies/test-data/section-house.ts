@@ -1,10 +1,11 @@
 // A house for tests, synthetic, made for this project.
-import { houseWeather, type CompiledHouse } from '@evendraft/house';
+import { houseWeather, type CompiledHouse, type DevicePath } from '@evendraft/house';
 import type { BalanceQuestion } from '../src/index.js';
 import {
   compiled,
   constantFlow,
   device,
+  fan,
   hole,
   inventedHouse,
   makeUp,
@@ -12,13 +13,22 @@ import {
 } from './invented-house.js';
 
 /** Two rooms with a hole between them, a hood and an inlet that opens with it. */
-export function tightHall(outdoorC: number): {
+export function tightHall(
+  outdoorC: number,
+  path?: DevicePath,
+): {
   readonly network: CompiledHouse;
   readonly question: (running: Readonly<Record<string, string>>) => BalanceQuestion;
 } {
   const network = compiled(
     inventedHouse({
-      devices: [device('hood', { on: constantFlow(0.2) }, { zone: 'hall' })],
+      devices: [
+        device(
+          'hood',
+          { on: path === undefined ? constantFlow(0.2) : fan(0.2) },
+          { zone: 'hall', ...(path === undefined ? {} : { path }) },
+        ),
+      ],
       makeUpOpenings: [makeUp('inlet', 'hood')],
       openings: [
         {
