@@ -12,6 +12,7 @@ import {
   type ScreenFacts,
   type SignOff,
   type WhenCures,
+  type WhenDraft,
 } from 'evendraft';
 import { chooseLimitSets, type ChosenLimitSets } from './choose-limit-sets.js';
 import type { CommandStreams } from './command-streams.js';
@@ -32,6 +33,7 @@ export interface AssessFlags {
   readonly region: readonly RuleRegion[];
   readonly facts?: string;
   readonly cures: WhenCures;
+  readonly draft: WhenDraft;
   /** Draws; true where no number was given. */
   readonly uncertainty?: number | true;
   readonly seed?: number;
@@ -152,11 +154,12 @@ function optionsOf(
   sets: ChosenLimitSets,
   facts: ScreenFacts,
 ): Prepared['options'] {
-  const { region, cures, uncertainty, seed } = flags;
+  const { region, cures, draft, uncertainty, seed } = flags;
   return {
     ...sets,
     facts,
     cures,
+    draft,
     ...(region.length === 0 ? {} : { regions: region }),
     ...(uncertainty === undefined
       ? {}

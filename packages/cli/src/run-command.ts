@@ -65,6 +65,12 @@ export async function runCommand(
         .default('if quick', 'auto'),
     )
     .option(
+      '--draft <when>',
+      'solve flues with the house: auto (where it is quick), always or never',
+      whenCures,
+      'if quick',
+    )
+    .option(
       '--uncertainty [draws]',
       'how sure the numbers are: draw what is uncertain so often',
       draws,

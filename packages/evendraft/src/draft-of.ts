@@ -95,7 +95,8 @@ function situationsAtMost({ appliances, weathers, doors, forcedAir = [] }: House
     const shared = appliances.some(
       (other) => other.id !== id && (other.flue?.joins ?? other.id) === owner,
     );
-    return [flue.stages.length * (shared ? 2 : 1)];
+    const burning = flue.stages.filter(({ ventFlowKgPerS }) => ventFlowKgPerS > 0).length;
+    return [burning * (shared ? 2 : 1)];
   });
   return states * firings.reduce((sum, each) => sum + each, 0);
 }

@@ -10,6 +10,7 @@ import {
 import { fanSystemStudy, questionOf } from '@evendraft/studies';
 import { exhaustCurveData } from './extras/exhaust-curve-data.js';
 import { fanData } from './extras/fan-data.js';
+import { flueData } from './extras/flue-data.js';
 import { leakRows } from './extras/leak-rows.js';
 import { makeUpOptionData } from './extras/make-up-option-data.js';
 import { sectionData } from './extras/section-data.js';
@@ -17,7 +18,7 @@ import { worstSituation } from './extras/worst-situation.js';
 import { HouseNotCompilable } from './house-not-compilable.js';
 
 /**
- * What a page shows beside the assessment: the house in section, curves, fans, shares, probabilities, code
+ * What a page shows beside the assessment: the house in section, curves, fans, flues, shares, probabilities, code
  * screens, make-up options, leaks.
  *
  * Drawings are of the worst situation: that of the attribution, or the deepest one.
@@ -46,6 +47,7 @@ export async function reportExtras(
       ? undefined
       : await exhaustCurveData(compiled, { worst, assessment, signal });
   const fans = question === undefined ? [] : fanSystemStudy(compiled, question).map(fanData);
+  const flues = flueData(assessment);
   const makeUpOptions = makeUpOptionData(assessment, system);
   return {
     ...(section === undefined ? {} : { section }),
@@ -54,6 +56,7 @@ export async function reportExtras(
     ...(attribution === undefined
       ? {}
       : { shares: sharesFromStudy(attribution, `${attribution.label}, ${attribution.weather}`) }),
+    ...(flues.length === 0 ? {} : { flues }),
     ...(uncertainty === undefined ? {} : { exceedance: exceedanceFromStudy(uncertainty) }),
     ...(makeUpOptions === undefined ? {} : { makeUpOptions }),
     leaks: leakRows(compiled),

@@ -12,7 +12,7 @@ export interface AnswerOptions {
  * The answer in a few plain sentences, as every report gives it first.
  *
  * How far down the worst zone goes and in which situation; what could not be solved; then each kind
- * of verdict with its appliances; then that none of it is a clearance. Plain text that carries names
+ * of verdict with its appliances; what flues do at worst; then that none of it is a clearance. Plain text that carries names
  * from the house file: escape it for the medium it is put in.
  *
  * @param assessment - what was found
@@ -20,6 +20,6 @@ export interface AnswerOptions {
  * @returns at least two sentences, in order
  */
 export function answerSentences(assessment: Assessment, options: AnswerOptions): readonly string[] {
-  const { worst, unsolved, findings, closing } = answerParts(assessment, options.system);
-  return [worst, ...unsolved, ...findings, ...closing];
+  const { worst, unsolved, findings, flues, closing } = answerParts(assessment, options.system);
+  return [worst, ...unsolved, ...findings, ...flues, ...closing];
 }

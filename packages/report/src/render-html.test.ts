@@ -9,6 +9,7 @@ import {
   noAppliances,
   oneZone,
 } from '../fixtures/invented-assessments.js';
+import { everyPart } from '../fixtures/invented-results.js';
 import { everyExtra, fullSignOff, hostileExtras } from '../fixtures/invented-extras.js';
 import type { Assessment } from './assessment.js';
 import { renderHtml } from './render-html.js';
@@ -51,6 +52,16 @@ function foreignMarkup(html: string): readonly string[] {
 }
 
 describe('renderHtml', () => {
+  it('has a section on draft where flues were solved or drawn, and none otherwise', () => {
+    const solved = renderHtml(everyPart, us);
+    expect(solved).toContain('<h2 id="draft">');
+    expect(solved).toContain('Three answers on each flue');
+    expect(solved).toContain('this is no upper bound');
+    const drawn = renderHtml(oneZone, { ...us, extras: { flues: everyExtra.flues ?? [] } });
+    expect(drawn).toContain('Outside it is no clearance.');
+    expect(renderHtml(oneZone, us)).not.toContain('<h2 id="draft">');
+  });
+
   // Golden: our own output, looked at in a browser when it was recorded; it says nothing about any house.
   it.each([
     ['everything', manyZones, everything],

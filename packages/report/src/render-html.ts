@@ -3,6 +3,7 @@ import type { Assessment } from './assessment.js';
 import { airSection } from './html/air-section.js';
 import { answerSection } from './html/answer-section.js';
 import { assumptionSection, houseSection, proofSection } from './html/basis-section.js';
+import { draftSection } from './html/draft-section.js';
 import { findingSection } from './html/finding-section.js';
 import { htmlList, htmlSection, type HtmlInput, type HtmlSection } from './html/html-section.js';
 import { resultSection } from './html/result-section.js';
@@ -78,11 +79,15 @@ ${sections.map(htmlSection)}</main>
 
 function pageSections(input: HtmlInput, signOff: SignOff | undefined): readonly HtmlSection[] {
   const { assessment, extras, system } = input;
+  const draft = draftSection(input);
   return [
     ...(assessment.cautions.length === 0
       ? []
       : [{ id: 'cautions', title: 'Cautions', body: htmlList(assessment.cautions) }]),
     { id: 'findings', title: 'Findings', body: findingSection(input) },
+    ...(draft === undefined
+      ? []
+      : [{ id: 'draft', title: 'Draft, spillage and spilled gas', body: draft }]),
     { id: 'pressures', title: 'Pressures', body: resultSection(input) },
     { id: 'air', title: 'Air moved', body: airSection(input) },
     { id: 'house', title: 'House', body: houseSection(input) },

@@ -4,6 +4,7 @@ import type { Assessment } from './assessment.js';
 import { markdownBasis } from './internal/markdown-basis.js';
 import { markdownCauses } from './internal/markdown-causes.js';
 import { markdownCures } from './internal/markdown-cures.js';
+import { markdownDraft } from './internal/markdown-draft.js';
 import { markdownFindings, type MarkdownSection } from './internal/markdown-findings.js';
 import { markdownJudgedSets } from './internal/markdown-judged-sets.js';
 import { markdownPage } from './internal/markdown-page.js';
@@ -43,6 +44,7 @@ export function renderMarkdown(assessment: Assessment, options: MarkdownOptions)
     page.bullets(assessment.cautions);
   }
   markdownFindings(section);
+  markdownDraft(section);
   markdownCures(section);
   markdownJudgedSets(section);
   markdownCauses(section);

@@ -35,6 +35,25 @@ describe('renderTerminal', () => {
     ]);
   });
 
+  it('tells of flues what they do, where they turn and what limits say, never as a clearance', () => {
+    const text = renderTerminal(everyPart, us).replace(/\s+/gu, ' ');
+    expect(text).toContain('water heater beyond the limit beyond the limit reversed');
+    expect(text).toContain('a cold flue starts to draw only above 1.5, this house gives -34.3');
+    expect(text).toContain('with no end in the 30 min that were followed');
+    expect(text).toContain('Carbon monoxide in a room from 36 ppm 52 ppm 36 ppm beyond the limit');
+    expect(text).toContain('What that calls for: What 36 ppm calls for.');
+    expect(text).not.toContain('What 9 ppm calls for');
+    expect(text).toContain('No number here clears an appliance: a test on site decides.');
+    expect(text).not.toMatch(/\b(safe|passes the test|ok)\b/iu);
+  });
+
+  it('says why flues were not solved', () => {
+    const draft = { status: 'not solved', why: 'They take long' } as const;
+    const text = renderTerminal({ ...oneZone, draft }, us);
+    expect(text).toContain('Draft, spillage and spilled gas');
+    expect(text).toContain('They take long.');
+  });
+
   it('lists as many states as asked and counts the rest', () => {
     const text = renderTerminal(oneZone, { ...us, states: 1 });
     expect(text).toContain('… and 3 further states; all 5 situations are in the full report.');

@@ -5,6 +5,7 @@ import { houseWords } from './internal/house-words.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { terminalAttribution } from './internal/terminal-attribution.js';
 import { terminalCures } from './internal/terminal-cures.js';
+import { terminalDraft } from './internal/terminal-draft.js';
 import { terminalFindings, type TerminalSection } from './internal/terminal-findings.js';
 import { terminalFlows } from './internal/terminal-flows.js';
 import { terminalJudgedSets } from './internal/terminal-judged-sets.js';
@@ -62,6 +63,7 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   for (const sentence of answerSentences(assessment, { system })) page.verdictParagraph(sentence);
   terminalLadder(section);
   terminalFindings(section);
+  terminalDraft(section);
   terminalCures(section);
   terminalJudgedSets(section);
   terminalAttribution(section);

@@ -35,6 +35,18 @@ describe('the cautions', () => {
     expect(cautionsAt(0, of).join()).not.toContain('Until tested on site');
   });
 
+  it('name an appliance whose solved flue spills, though its suction be within the limit', () => {
+    const of = house();
+    const findings = judge({
+      house: of,
+      worstCase: study(of, { changePa: 0 }),
+      limitSet: ventTypeTable,
+    });
+    expect(cautions(findings, of, ['water heater'])[1]).toMatch(
+      /^Until tested on site, .*: water heater\.$/,
+    );
+  });
+
   it('do not let the worst state stand for the only one', () => {
     expect(cautionsAt(-5)[1]).toContain('while any exhaust runs');
     expect(cautionsAt(-5)[2]).toMatch(

@@ -9,6 +9,8 @@ import type { StateBalance } from './state-balance.js';
 import type { DuctRun } from './sized/duct-run.js';
 import { StudyArgumentError } from './study-argument-error.js';
 
+export type { DryerArrangement } from './internal/dryer-arrangements.js';
+
 /** What a study of a dryer is told. */
 export interface DryerQuestion {
   /** Id of a dryer of the house. */

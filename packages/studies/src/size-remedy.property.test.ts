@@ -39,6 +39,7 @@ const anyHouse: fc.Arbitrary<House> = fc
             zone: 'hall',
             kind: 'hood',
             path: {
+              stoppedLaw: hole(0.01),
               before: [],
               after: [
                 { name: 'duct', law: hole(between(0.015, 0.04, drawn.duct)), riseM: 2 },
@@ -171,7 +172,7 @@ describe('the size of a remedy for any house with ducts and a flue', () => {
           expect(better.every(({ holds }) => !holds)).toBe(true);
           expect(result.proved).toBe(true);
         }),
-        { seed: 11, numRuns: 3 },
+        { seed: 11, numRuns: 2 },
       );
       expect(statuses).toMatch(/sized|impossible/);
     },

@@ -10,29 +10,34 @@ import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
 /** A point of a draft curve. */
 export interface DraftPoint {
   readonly outdoorTemperatureC: number;
-  /** Draft of the flue [Pa]; positive draws out of the house. */
+  /** Room minus vent at the test tap: positive draws out of the house [Pa]. */
   readonly draftPa: number;
 }
 
 /**
- * What a flue can draw, against what the house takes. Wanted of a study of draft: the draft of the
- * flue cold and warm over the outdoor temperature, and the suction of its zone in the worst state.
+ * What a flue draws in the house over the outdoor temperature, the suction of its room taken off, and the weakest
+ * draft that is asked for.
  */
 export interface FlueDraftDrawingData {
+  /** The flue and the state of the house, in words. */
   readonly flue: string;
   /** The appliances on it. */
   readonly appliances: readonly string[];
+  /** Firing, come to rest from a cold flue. */
   readonly cold: readonly DraftPoint[];
+  /** Firing, come to rest from a warm flue. */
   readonly warm: readonly DraftPoint[];
-  /** How far its zone stands below outdoors in the worst state, as a size, over the same temperatures [Pa]. */
-  readonly suction: readonly { readonly outdoorTemperatureC: number; readonly suctionPa: number }[];
+  /** The weakest draft that is asked for, over the same temperatures. */
+  readonly weakest: readonly DraftPoint[];
+  /** Who asks for it, as the end of a sentence that begins `weaker than`. */
+  readonly weakestBy: string;
 }
 
 const chartHeight = 260;
 
 /**
- * Draft of a flue against outdoor temperature, cold and warm, with the suction it has to overcome:
- * where a draft curve lies in the hatched part, the house draws harder than the flue.
+ * Draft of a flue against outdoor temperature, from cold and from warm, with the weakest that is asked for: where a
+ * curve lies in the hatched part it is weaker; below zero the flue runs backwards.
  *
  * @param data - curves
  * @param options - width, units, id
@@ -41,11 +46,8 @@ const chartHeight = 260;
 export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOptions): string {
   const { width, id, system } = options;
   const degrees = (celsius: number): number => inColumnUnit(celsius, 'temperature', system);
-  const suction = data.suction.map(({ outdoorTemperatureC, suctionPa }) => ({
-    outdoorTemperatureC,
-    draftPa: suctionPa,
-  }));
-  const curves = [data.warm, data.cold, suction];
+  const { weakest, weakestBy } = data;
+  const curves = [data.warm, data.cold, weakest];
   const all = curves.flat();
   const temperatures = all.map((point) => degrees(point.outdoorTemperatureC));
   const drafts = all.map(({ draftPa }) => draftPa);
@@ -64,22 +66,22 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
     frame.y(point.draftPa),
   ];
   const base = frame.area.y + frame.area.height;
-  const [first, last] = [suction[0], suction.at(-1)];
+  const [first, last] = [weakest[0], weakest.at(-1)];
   const under =
     first === undefined || last === undefined
       ? undefined
-      : markup`<polygon points="${[[at(first)[0], base], ...suction.map(at), [at(last)[0], base]].map(([x, y]) => `${x?.toFixed(1)},${y?.toFixed(1)}`).join(' ')}" fill="${hatchFill(id, 'beyond')}"/>`;
+      : markup`<polygon points="${[[at(first)[0], base], ...weakest.map(at), [at(last)[0], base]].map(([x, y]) => `${x?.toFixed(1)},${y?.toFixed(1)}`).join(' ')}" fill="${hatchFill(id, 'beyond')}"/>`;
   const legend = [
-    'draft of the warm flue',
-    'draft of the cold flue',
-    'suction of the house in the worst state',
+    'draft, come to rest from a warm flue',
+    'draft, come to rest from a cold flue',
+    `hatched: weaker than ${weakestBy}`,
   ];
   return svgDrawing({
     id,
     width,
     height: chartHeight + 12 + legend.length * 18,
     title: `Draft of ${data.flue} against outdoor temperature`,
-    description: `${data.appliances.join(', ')}. ${legend.join('; ')}. In the hatched part the house draws harder than the flue.`,
+    description: `${data.appliances.join(', ')}. ${legend.join('; ')}. Below zero the flue runs backwards.`,
     body: [
       markup`${under}`,
       frame.drawn,
@@ -92,5 +94,5 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
   });
 }
 
-/** Strokes of warm, cold, suction: the suction takes the colour of what is beyond a limit. */
+/** Strokes of warm, cold, weakest: the last takes the colour of what is beyond a limit. */
 const order = [0, 2, 1] as const;

@@ -1,14 +1,8 @@
 import { drawExhaustCurve } from '../drawings/exhaust-curve.js';
 import { drawFanAndSystem } from '../drawings/fan-and-system.js';
-import { drawFlueDraft } from '../drawings/flue-draft.js';
 import { drawMakeUpOptions } from '../drawings/make-up-options.js';
 import { markup, type Markup } from '../internal/markup.js';
-import {
-  exhaustCurveTable,
-  fanTable,
-  flueTable,
-  makeUpOptionTable,
-} from '../tables/drawing-tables.js';
+import { exhaustCurveTable, fanTable, makeUpOptionTable } from '../tables/drawing-tables.js';
 import { deliveredFlowTable, makeUpFlowTable } from '../tables/result-tables.js';
 import { htmlFigure } from './html-figure.js';
 import type { HtmlInput } from './html-section.js';
@@ -18,13 +12,13 @@ import { htmlTable } from './html-table.js';
 const drawnAtMost = 6;
 
 /**
- * The air moved: exhaust against pressure, fans against duct and house, make-up options, flues.
+ * The air moved: exhaust against pressure, fans against duct and house, make-up options.
  *
  * @param input - assessment, further results, units
  * @returns HTML
  */
 export function airSection({ assessment, extras, system }: HtmlInput): Markup {
-  const { exhaustCurve, fans = [], flues = [], makeUpOptions } = extras;
+  const { exhaustCurve, fans = [], makeUpOptions } = extras;
   return markup`${
     exhaustCurve === undefined
       ? undefined
@@ -64,17 +58,5 @@ ${
         system,
       )}${htmlTable(makeUpOptionTable(makeUpOptions), { system })}`
 }
-${htmlTable(makeUpFlowTable(assessment), { system })}
-${flues.slice(0, drawnAtMost).map((data, index) =>
-  htmlFigure(
-    {
-      id: `flue-${index + 1}`,
-      data,
-      draw: drawFlueDraft,
-      caption: `${data.flue}: where a draft lies in the hatched part, the house draws harder than the flue.`,
-    },
-    system,
-  ),
-)}
-${htmlTable(flueTable(flues), { system })}`;
+${htmlTable(makeUpFlowTable(assessment), { system })}`;
 }

@@ -21,13 +21,13 @@ const verdictsShown = 8;
  */
 export function answerSection(input: HtmlInput): Markup {
   const { assessment, extras, system } = input;
-  const { worst, unsolved, findings, closing } = answerParts(assessment, system);
+  const { worst, unsolved, findings, flues, closing } = answerParts(assessment, system);
   const [urgent = '', ...others] = findings;
   const ladder = ladderData(assessment);
   return markup`<section aria-labelledby="answer">
 <h2 id="answer">Answer</h2>
 ${[worst, urgent, ...cureSentences(input)].map((sentence) => markup`<p class="lead">${sentence}</p>\n`)}
-<p>${[...unsolved, ...others, ...closing].join(' ')}</p>
+<p>${[...unsolved, ...others, ...flues, ...closing].join(' ')}</p>
 ${
   ladder === undefined
     ? undefined

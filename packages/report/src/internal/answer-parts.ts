@@ -7,6 +7,7 @@ import { findingsByUrgency, verdictsByUrgency } from './findings-by-urgency.js';
 import { numberPrinter, type NumberPrinter } from './number-printer.js';
 import { againstOutdoors, fromBaseline, marginWords, quantityWords } from './pressure-words.js';
 import { situationWords } from './situation-words.js';
+import { spillsSomewhere } from './spilled-air-words.js';
 import { zonesThatMatter } from './zones-that-matter.js';
 
 /** The sentences of the answer, by what they say. */
@@ -17,6 +18,8 @@ export interface AnswerParts {
   readonly unsolved: readonly string[];
   /** Each kind of verdict with its appliances, the most urgent first; or that nothing was judged. */
   readonly findings: readonly string[];
+  /** Appliances whose solved flue leaves gas in the room somewhere; empty where none does. */
+  readonly flues: readonly string[];
   /** That none of it is a clearance; empty where nothing was judged. */
   readonly closing: readonly string[];
 }
@@ -37,6 +40,7 @@ export function answerParts(assessment: Assessment, system: UnitSystem): AnswerP
     worst: worstZoneSentence(assessment, printer),
     unsolved: unsolvedSentences(assessment),
     findings: findingSentences(assessment, printer),
+    flues: flueSentences(assessment),
     closing:
       assessment.findings.length === 0
         ? []
@@ -86,6 +90,17 @@ function findingSentences(assessment: Assessment, printer: NumberPrinter): reado
     if (own.length > namedAtMost) named.push(`and ${own.length - namedAtMost} more`);
     return [`${capitalized(verdict)}: ${named.join('; ')}.`];
   });
+}
+
+function flueSentences({ draft }: Assessment): readonly string[] {
+  if (draft?.status !== 'solved') return [];
+  const spilling = draft.appliances.filter(spillsSomewhere);
+  if (spilling.length === 0) return [];
+  const named = spilling
+    .slice(0, namedAtMost)
+    .map(({ appliance, worst }) => `${appliance}: ${worst?.verdict}`);
+  if (spilling.length > namedAtMost) named.push(`and ${spilling.length - namedAtMost} more`);
+  return [`With flue and house solved together, at worst: ${named.join('; ')}.`];
 }
 
 function findingWords(finding: Finding, printer: NumberPrinter): string {

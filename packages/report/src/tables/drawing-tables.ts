@@ -170,21 +170,22 @@ export function flueTable(flues: readonly FlueDraftDrawingData[]): ReportTable {
   ): number => points.findIndex((each) => each.outdoorTemperatureC === temperature);
   return {
     id: 'flues',
-    caption: 'Draft of each flue and the suction it has to overcome',
+    caption: 'Draft of each flue by outdoor temperature',
+    note: 'At the test tap, room minus vent: positive draws. The last column is the weakest that is asked for.',
     columns: [
       { header: 'Flue' },
       { header: 'Outdoors', quantity: 'temperature' },
       { header: 'Warm', quantity: 'pressure' },
-      { header: 'Cold', quantity: 'pressure' },
-      { header: 'Suction', quantity: 'pressure' },
+      { header: 'From cold', quantity: 'pressure' },
+      { header: 'Asked for', quantity: 'pressure' },
     ],
-    rows: flues.flatMap(({ flue, warm, cold, suction }) =>
+    rows: flues.flatMap(({ flue, warm, cold, weakest }) =>
       someOf(warm, 8).map(({ outdoorTemperatureC, draftPa }) => [
         flue,
         outdoorTemperatureC,
         draftPa,
         cold[valueAt(cold, outdoorTemperatureC)]?.draftPa,
-        suction[valueAt(suction, outdoorTemperatureC)]?.suctionPa,
+        weakest[valueAt(weakest, outdoorTemperatureC)]?.draftPa,
       ]),
     ),
   };

@@ -21,6 +21,7 @@ import {
   sharesTable,
   windTable,
 } from './drawing-tables.js';
+import { draftTables } from './draft-tables.js';
 import { codeScreenTable, leakTable } from './extra-tables.js';
 import { limitSourceTable, verdictTable } from './finding-tables.js';
 import type { ReportTable } from './report-table.js';
@@ -52,6 +53,7 @@ export function reportTables(
   return [
     verdictTable(assessment),
     limitSourceTable(assessment),
+    ...draftTables(assessment, system),
     ...given(extras.codeScreens, codeScreenTable),
     ...given(extras.makeUpOptions, makeUpOptionTable),
     ...given(extras.shares, sharesTable),
