@@ -39,6 +39,24 @@ export async function chooseLimitSets(
   return { limitSet, beside };
 }
 
+/**
+ * The one limit set that sizes are to keep.
+ *
+ * @param named - as typed; the default set where empty
+ * @param streams - where issues go
+ * @returns the set, or nothing where it is unknown, cannot be used, or several were named
+ */
+export async function chooseLimitSet(
+  named: readonly string[],
+  streams: CommandStreams,
+): Promise<LimitSet | undefined> {
+  if (named.length > 1) {
+    streams.err('--limits: a size keeps one limit set; name one, and run again for another.\n');
+    return undefined;
+  }
+  return (await chooseLimitSets(named, streams))?.limitSet;
+}
+
 function knownSet(id: string, streams: CommandStreams): LimitSet | undefined {
   const set = limitSetById(id);
   if (set === undefined) {

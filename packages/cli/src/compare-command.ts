@@ -6,7 +6,7 @@ import {
   type CompareRequest,
   type RankCriterion,
 } from 'evendraft';
-import { chooseLimitSets } from './choose-limit-sets.js';
+import { chooseLimitSet } from './choose-limit-sets.js';
 import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
@@ -43,8 +43,8 @@ export async function compareCommand(
   flags: CompareFlags,
   streams: CommandStreams,
 ): Promise<ExitCode> {
-  const sets = await chooseLimitSets(flags.limits, streams);
-  if (sets === undefined) return exitCode.wrongInput;
+  const limitSet = await chooseLimitSet(flags.limits, streams);
+  if (limitSet === undefined) return exitCode.wrongInput;
   const year = flags.year === undefined ? undefined : await readYearFile(flags.year, streams);
   if (flags.year !== undefined && year === undefined) return exitCode.wrongInput;
   const house = await readHouseFile(file, streams, flags.json);
@@ -52,7 +52,7 @@ export async function compareCommand(
   const names = flags.remedy.length === 0 ? usualNames : flags.remedy;
   const request: CompareRequest = {
     remedies: names.map((name) => remedyFrom(name, flags)),
-    limitSet: sets.limitSet,
+    limitSet,
     reservePa: flags.reserve,
     rank: flags.rank.length === 0 ? usualRankRule : flags.rank,
     ...(year === undefined ? {} : { year: { weather: year, hoursPerDay: flags.hoursPerDay } }),

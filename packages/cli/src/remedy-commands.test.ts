@@ -77,6 +77,11 @@ describe('evendraft size', () => {
     const zero = await run('size', house, '--target', '0 Pa');
     expect(zero.code).toBe(2);
     expect(zero.err).toContain('--target: write a pressure below zero');
+    const sets = await run(
+      ...['size', house, '--limits', 'vent-type-table', '--limits', 'germany-4-pa'],
+    );
+    expect(sets.code).toBe(2);
+    expect(sets.err).toContain('a size keeps one limit set');
     const zone = await run('size', house, '--zone', 'cellar');
     expect(zone.code).toBe(2);
     expect(zone.err).toContain('the house has no zone "cellar"');

@@ -1,6 +1,5 @@
-import type { Command } from 'commander';
-import { InvalidArgumentError } from 'commander';
-import type { PressureTarget } from 'evendraft';
+import { InvalidArgumentError, Option, type Command } from 'commander';
+import { defaultLimitSet, type PressureTarget } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
 import { compareCommand, type CompareFlags } from './compare-command.js';
 import type { ExitCode } from './exit-code.js';
@@ -36,11 +35,13 @@ export function addRemedyCommands(
         'a pressure to keep instead of the limits, e.g. "-5 Pa"',
         quantity('pressure'),
       )
-      .option(
-        '--target-of <what>',
-        'what the target limits: outdoors (zone minus outdoors) or change (from baseline)',
-        targetOf,
-        'zone minus outdoors',
+      .addOption(
+        new Option(
+          '--target-of <what>',
+          'what the target limits: outdoors (zone minus outdoors) or change (from baseline)',
+        )
+          .argParser(targetOf)
+          .default('zone minus outdoors', 'outdoors'),
       )
       .option('--to <zone>', 'the other zone of a transfer opening'),
   )
@@ -57,23 +58,23 @@ export function addRemedyCommands(
       .command('compare')
       .description('Size several remedies to the same limits and lay them side by side.')
       .argument('<file>', 'house file, YAML or JSON')
-      .option(
-        '--remedy <kind>',
-        `one of ${kinds}; may be given again (default: duct, barometric, motorized, powered, cap)`,
-        remedyList,
-        [],
+      .addOption(
+        new Option('--remedy <kind>', `one of ${kinds}; may be given again`)
+          .argParser(remedyList)
+          .default([], 'duct, barometric, motorized, powered, cap'),
       )
-      .option(
-        '--reserve <pressure>',
-        'how far inside each limit a size must stay',
-        quantity('pressure'),
-        0,
+      .addOption(
+        new Option('--reserve <pressure>', 'how far inside each limit a size must stay')
+          .argParser(quantity('pressure'))
+          .default(0, '0 Pa'),
       )
-      .option(
-        '--rank <criteria>',
-        `order of the rows, the first deciding: ${rankNames.join(', ')} (default: limits,code,heat,upkeep,margin)`,
-        rankRule,
-        [],
+      .addOption(
+        new Option(
+          '--rank <criteria>',
+          `order of the rows, the first deciding, of ${rankNames.join(', ')}`,
+        )
+          .argParser(rankRule)
+          .default([], 'limits,code,heat,upkeep,margin'),
       )
       .option('--year <file>', 'CSV with one row an hour and a column "temperature [C]" or "[F]"')
       .option(
@@ -95,13 +96,21 @@ export function addRemedyCommands(
 function withRemedyOptions(command: Command): Command {
   return command
     .option('--units <system>', 'us (cfm, ft, °F) or si (L/s, m, °C)', unitSystem, 'us')
-    .option('--limits <set>', 'limit set to keep, or a file of an own set', listed, [])
+    .addOption(
+      new Option('--limits <set>', 'limit set to keep, or a file of an own set')
+        .argParser(listed)
+        .default([], defaultLimitSet.id),
+    )
     .option('--zone <zone>', 'zone that air is brought to; that of the device if not given')
     .option(
       '--device <device>',
       'device that is followed or capped; the largest exhaust if not given',
     )
-    .option('--duct-length <length>', 'run of a make-up duct', quantity('length'), 3)
+    .addOption(
+      new Option('--duct-length <length>', 'run of a make-up duct')
+        .argParser(quantity('length'))
+        .default(3, '3 m'),
+    )
     .option('--bends <count>', 'its bends of 90°', number({ least: 0, most: 20, whole: true }), 2)
     .option(
       '--friction <factor>',
@@ -109,11 +118,10 @@ function withRemedyOptions(command: Command): Command {
       number({ least: 1, most: 10 }),
       1,
     )
-    .option(
-      '--opens-at <pressure>',
-      'suction at which a barometric damper begins to open',
-      quantity('pressure'),
-      2,
+    .addOption(
+      new Option('--opens-at <pressure>', 'suction at which a barometric damper begins to open')
+        .argParser(quantity('pressure'))
+        .default(2, '2 Pa'),
     )
     .option('--json', 'print the whole result as JSON', false);
 }

@@ -1,6 +1,7 @@
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import {
   assessmentJsonSchema,
+  defaultLimitSet,
   houseFileJsonSchema,
   libraryVersion,
   ruleRegions,
@@ -44,19 +45,24 @@ export async function runCommand(
     )
     .argument('<file>', 'house file, YAML or JSON')
     .option('--units <system>', 'us (cfm, ft, °F) or si (L/s, m, °C)', unitSystem, 'us')
-    .option(
-      '--limits <set>',
-      'limit set to judge by, or a file of an own set; given again, further sets beside the first',
-      listed,
-      [],
+    .addOption(
+      new Option(
+        '--limits <set>',
+        'limit set to judge by, or a file of an own set; given again, further sets beside the first',
+      )
+        .argParser(listed)
+        .default([], defaultLimitSet.id),
     )
-    .option('--region <name>', 'only code screens of this region; may be given again', region, [])
+    .addOption(
+      new Option('--region <name>', 'only code screens of this region; may be given again')
+        .argParser(region)
+        .default([], 'all'),
+    )
     .option('--facts <file>', 'YAML or JSON of what code screens ask and the house file lacks')
-    .option(
-      '--cures <when>',
-      'solve cures: auto (where it is quick), always or never',
-      whenCures,
-      'if quick',
+    .addOption(
+      new Option('--cures <when>', 'solve cures: auto (where it is quick), always or never')
+        .argParser(whenCures)
+        .default('if quick', 'auto'),
     )
     .option(
       '--draft <when>',
@@ -80,7 +86,11 @@ export async function runCommand(
     .option('--csv <folder>', 'write every table into this folder')
     .option('--out <folder>', 'write the full report as Markdown and JSON into this folder')
     .option('--sign-off <file>', 'YAML or JSON of the block to sign, for --report and --pdf')
-    .option('--fail-on-beyond', 'exit with 1 when a finding is beyond its limit', false)
+    .option(
+      '--fail-on-beyond',
+      'exit with 1 when a finding of the first limit set is beyond its limit',
+      false,
+    )
     .addHelpText(
       'after',
       '\nExamples:\n  evendraft assess my-house.yaml\n  evendraft assess my-house.yaml --report my-house.html --pdf my-house.pdf\n  evendraft assess my-house.yaml --units si --out reports --csv tables\n  evendraft assess my-house.yaml --json > my-house.result.json\n  evendraft assess my-house.yaml --limits vent-type-table --limits germany-4-pa\n  evendraft assess my-house.yaml --uncertainty 2000 --seed 7\n\nExit codes: 0 done, 1 beyond a limit with --fail-on-beyond, 2 wrong file or usage, 3 a solve failed, 130 stopped with Ctrl-C.',

@@ -6,7 +6,7 @@ import {
   type PressureTarget,
   type SizeRequest,
 } from 'evendraft';
-import { chooseLimitSets } from './choose-limit-sets.js';
+import { chooseLimitSet } from './choose-limit-sets.js';
 import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
@@ -37,8 +37,8 @@ export async function sizeCommand(
   flags: SizeFlags,
   streams: CommandStreams,
 ): Promise<ExitCode> {
-  const sets = await chooseLimitSets(flags.limits, streams);
-  if (sets === undefined) return exitCode.wrongInput;
+  const limitSet = await chooseLimitSet(flags.limits, streams);
+  if (limitSet === undefined) return exitCode.wrongInput;
   if (flags.target === 0) {
     streams.err('--target: write a pressure below zero against suction, or above it: "-5 Pa".\n');
     return exitCode.wrongInput;
@@ -47,7 +47,7 @@ export async function sizeCommand(
   if (house === undefined) return exitCode.wrongInput;
   const request: SizeRequest = {
     remedy: remedyFrom(flags.remedy, flags),
-    limitSet: sets.limitSet,
+    limitSet,
     ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
   };
   const result = await watchWork(
