@@ -113,7 +113,8 @@ function oneRow(
     detail(`Does not do it alone: ${obstacleWords(sizing.obstacle, system)}.`);
   }
   if (sizing.status === 'sized' && sizing.failsAt !== undefined) {
-    detail(`${sizeWords(sizing.failsAt, row.dimension, system)} fails.`);
+    const fails = sizeWords(sizing.failsAt, row.dimension, system);
+    detail(fails === sizeOf(row, system) ? 'Half a per cent beyond it fails.' : `${fails} fails.`);
   }
   for (const { target, valuePa, marginPa, situation } of sizing.margins) {
     const { signedPressure } = numberPrinter(system);

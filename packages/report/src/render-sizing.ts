@@ -58,7 +58,9 @@ function answerOf({ result, remedy }: Sizing, { system }: Options): readonly str
         `${which} size that keeps every target: ${words(result.size)}.`,
         result.failsAt === undefined
           ? `No ${beside} size was offered.`
-          : `The next ${beside} one that was tried, ${words(result.failsAt)}, fails.`,
+          : words(result.failsAt) === words(result.size)
+            ? `One half a per cent ${beside} fails.`
+            : `The next ${beside} one that was tried, ${words(result.failsAt)}, fails.`,
         result.proved
           ? 'Held against all states and weathers; those not solved one by one are covered by an ordering that was shown.'
           : 'Not every state is covered by proof: a situation was not solved or not ordered.',

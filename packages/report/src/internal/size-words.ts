@@ -26,7 +26,7 @@ export function sizeWords(size: number, dimension: SizeDimension, system: UnitSy
     case 'volume flow':
       return printer.flow(size);
     case 'share of the highest speed':
-      return formatQuantity(size, 'ratio', { system, unit: '%', decimals: 0 });
+      return formatQuantity(size, 'ratio', { system, unit: '%', decimals: 1 });
   }
 }
 
