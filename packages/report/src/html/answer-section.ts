@@ -55,7 +55,7 @@ function cureSentences({ assessment, extras }: HtmlInput): readonly string[] {
   const cure = worst?.cures[0];
   return cure === undefined
     ? []
-    : [`What would cure it, tried first and not re-solved here: ${fullStop(cure)}`];
+    : [`What would cure it, tried first: ${fullStop(cure)}`];
 }
 
 function recommended({ makeUpOptions }: HtmlInput['extras']): Markup {

@@ -68,7 +68,7 @@ ${htmlList(notes.map(fullStop))}
 ${
   cures.length === 0
     ? undefined
-    : markup`<p>What would cure it, in the usual order; none is re-solved here:</p>
+    : markup`<p>What would cure it, in the usual order; what was solved again follows with its numbers:</p>
 <ol>${cures.map((cure) => markup`<li>${fullStop(cure)}</li>`)}</ol>`
 }
 `;
