@@ -53,9 +53,7 @@ function cureSentences({ assessment, extras }: HtmlInput): readonly string[] {
   if (best !== undefined) return [`What cures it: ${fullStop(best.name)}`];
   const worst = findingsByUrgency(assessment.findings).find(({ cures }) => cures.length > 0);
   const cure = worst?.cures[0];
-  return cure === undefined
-    ? []
-    : [`What would cure it, tried first: ${fullStop(cure)}`];
+  return cure === undefined ? [] : [`What would cure it, tried first: ${fullStop(cure)}`];
 }
 
 function recommended({ makeUpOptions }: HtmlInput['extras']): Markup {
