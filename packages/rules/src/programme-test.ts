@@ -2,11 +2,11 @@ import { houseWeather, type CompiledHouse } from '@evendraft/house';
 import {
   balanceStudy,
   baselineStudy,
+  worstOfBalances,
   type StateBalance,
   type UnsolvedState,
 } from '@evendraft/studies';
 import type { JudgedStudy } from './judged-study.js';
-import { worstOfBalances } from './internal/worst-of-balances.js';
 import type { LimitSet } from './limit-set.js';
 import { testStates, type TestState } from './test-states.js';
 
@@ -60,6 +60,7 @@ export function programmeTest(
     limitSet: limitSet.id,
     ...(configuration === undefined ? {} : { configuration }),
     states,
+    situations: solved,
     ...worstOfBalances(house, solved),
     unsolved,
   };

@@ -89,14 +89,7 @@ export type {
   ZoneDifferenceStudy,
 } from './zone-difference-study.js';
 export { worstCaseStudy } from './worst-case-study.js';
-export type {
-  ApplianceWorst,
-  StudyOptions,
-  WorstCaseCoverage,
-  WorstCaseStudy,
-  WorstPressure,
-  ZoneWorst,
-} from './worst-case-study.js';
+export type { StudyOptions, WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
 export { combustionStudy } from './combustion/combustion-study.js';
 export type {
   ApplianceCombustion,
@@ -129,3 +122,10 @@ export type { CollarInlet, Vent, VentMember, VentSystem } from './combustion/ven
 export type { MemberAtFlow, VentsAtFlows } from './combustion/vents-at-flows.js';
 export type { VentGas } from './combustion/vent-gas.js';
 export type { CourseFlue } from './combustion/warm-up-course.js';
+export { worstOfBalances } from './worst-of-balances.js';
+export type {
+  ApplianceWorst,
+  WorstOfBalances,
+  WorstPressure,
+  ZoneWorst,
+} from './worst-of-balances.js';

@@ -2,7 +2,6 @@ import {
   countOperatingStates,
   houseWeather,
   operatingStates,
-  type Appliance,
   type CompiledHouse,
   type HouseWeather,
   type OperatingState,
@@ -16,41 +15,15 @@ import {
 import { nextTurn } from './internal/next-turn.js';
 import { searchExtremes, type Extremes } from './internal/search-extremes.js';
 import { depthOf, inTies } from './internal/ties.js';
-import type { Situation, StateBalance, UnsolvedState, ZonePressure } from './state-balance.js';
-
-/** The lowest pressure that one zone reaches, and where. */
-export interface ZoneWorst {
-  readonly zone: string;
-  /** Situation with the lowest pressure against outdoors. */
-  readonly lowest: WorstPressure;
-  /** Situation with the largest fall below its own baseline. */
-  readonly largestFall: WorstPressure;
-}
-
-/** One extreme with its situation. */
-export interface WorstPressure extends Situation {
-  readonly pressurePa: number;
-  readonly changeFromBaselinePa: number;
-  /** Pressure of the zone in the baseline that belongs to it [Pa]. */
-  readonly baselinePa: number;
-}
-
-/** The worst situation for one appliance: that of the zone it stands in. */
-export interface ApplianceWorst {
-  readonly appliance: string;
-  readonly zone: string;
-  readonly lowest: WorstPressure;
-  readonly largestFall: WorstPressure;
-}
+import type { StateBalance, UnsolvedState } from './state-balance.js';
+import { worstOfBalances, type WorstOfBalances } from './worst-of-balances.js';
 
 /** All states in all weathers at all airtightness cases; plain JSON. */
-export interface WorstCaseStudy {
+export interface WorstCaseStudy extends WorstOfBalances {
   readonly question: 'worst case';
   /** The deepest of all, deepest first, by the lowest pressure of any living zone, basement or closet. */
   readonly situations: readonly StateBalance[];
   readonly unsolved: readonly UnsolvedState[];
-  readonly zones: readonly ZoneWorst[];
-  readonly appliances: readonly ApplianceWorst[];
   readonly counts: {
     readonly states: number;
     readonly weathers: number;
@@ -59,13 +32,6 @@ export interface WorstCaseStudy {
   };
   /** Present where not every state was solved: how the others are covered. */
   readonly coverage?: WorstCaseCoverage;
-  /** The weakest proof among all balances of the list. */
-  readonly proof: {
-    readonly largestRelativeResidual: number;
-    readonly largestEnclosureRadiusPa: number | null;
-    readonly notEnclosed: number;
-    readonly mostIterations: number;
-  };
 }
 
 /** How the states that were not solved are covered. */
@@ -171,13 +137,10 @@ export async function worstCaseStudy(
     }))
     .sort((a, b) => a.depth - b.depth)
     .map(({ balance }) => balance);
-  const zones = house.zones.flatMap((_, index) => zoneWorst(index, deepestFirst));
   return {
     question: 'worst case',
     situations: deepestFirst.slice(0, keep),
     unsolved,
-    zones,
-    appliances: house.appliances.flatMap((appliance) => applianceWorst(appliance, zones)),
     counts: {
       states,
       weathers: weathers.length,
@@ -194,7 +157,7 @@ export async function worstCaseStudy(
           },
         }
       : {}),
-    proof: weakestProof(deepestFirst),
+    ...worstOfBalances(house, deepestFirst),
   };
 }
 
@@ -232,58 +195,4 @@ function baselineKey(question: {
     question.weather.name,
     Object.entries(question.state.doors),
   ]);
-}
-
-/** The worst readings of the zone at an index, the first of those that tie. */
-function zoneWorst(index: number, balances: readonly StateBalance[]): readonly ZoneWorst[] {
-  const worst = (of: (reading: ZonePressure) => number): WorstPressure | undefined => {
-    let found: { balance: StateBalance; reading: ZonePressure } | undefined;
-    for (const balance of balances) {
-      const reading = balance.zones[index];
-      if (reading === undefined) continue;
-      if (found === undefined || inTies(of(reading)) < inTies(of(found.reading))) {
-        found = { balance, reading };
-      }
-    }
-    return found === undefined ? undefined : worstPressure(found.balance, found.reading);
-  };
-  const lowest = worst((reading) => reading.pressurePa);
-  const largestFall = worst((reading) => reading.changeFromBaselinePa);
-  const zone = balances[0]?.zones[index]?.zone;
-  if (zone === undefined || lowest === undefined || largestFall === undefined) return [];
-  return [{ zone, lowest, largestFall }];
-}
-
-function worstPressure(balance: StateBalance, reading: ZonePressure): WorstPressure {
-  const { state, label, weather, airtightness } = balance;
-  const { pressurePa, changeFromBaselinePa } = reading;
-  return {
-    state,
-    label,
-    weather,
-    airtightness,
-    pressurePa,
-    changeFromBaselinePa,
-    baselinePa: pressurePa - changeFromBaselinePa,
-  };
-}
-
-function applianceWorst(
-  appliance: Appliance,
-  zones: readonly ZoneWorst[],
-): readonly ApplianceWorst[] {
-  const worst = zones.find((zone) => zone.zone === appliance.zone);
-  return worst === undefined ? [] : [{ appliance: appliance.id, ...worst }];
-}
-
-function weakestProof(solved: readonly StateBalance[]): WorstCaseStudy['proof'] {
-  const radii = solved.flatMap(({ proof }) => proof.enclosureRadiusPa ?? []);
-  const largest = (values: readonly number[]): number =>
-    values.reduce((most, value) => Math.max(most, value), 0);
-  return {
-    largestRelativeResidual: largest(solved.map(({ proof }) => proof.largestRelativeResidual)),
-    largestEnclosureRadiusPa: radii.length === 0 ? null : largest(radii),
-    notEnclosed: solved.length - radii.length,
-    mostIterations: largest(solved.map(({ proof }) => proof.iterations)),
-  };
 }

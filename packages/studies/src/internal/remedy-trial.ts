@@ -3,7 +3,7 @@ import { questionOf } from '../question-of.js';
 import { pressureRangeStudy, type PressureRangeStudy } from '../pressure-range-study.js';
 import type { PressureTarget } from '../pressure-target.js';
 import type { Remedy } from '../remedy.js';
-import type { WorstPressure } from '../worst-case-study.js';
+import type { WorstPressure } from '../worst-of-balances.js';
 import type { TriedSize } from './offered-sizes.js';
 import { solveStates } from './solve-states.js';
 import { marginOf, marginsOf, type TargetMargin } from './target-margins.js';

@@ -1,6 +1,6 @@
 import type { PressureRangeStudy, ZoneRange } from '../pressure-range-study.js';
 import type { PressureTarget } from '../pressure-target.js';
-import type { WorstPressure } from '../worst-case-study.js';
+import type { WorstPressure } from '../worst-of-balances.js';
 
 /** How far the worst situation is from a target. */
 export interface TargetMargin {

@@ -1,5 +1,6 @@
 import { baselineOf, type Appliance, type House, type OperatingState } from '@evendraft/house';
-import type { WorstCaseStudy, WorstPressure } from '../../worst-case-study.js';
+import type { WorstCaseStudy } from '../../worst-case-study.js';
+import type { WorstPressure } from '../../worst-of-balances.js';
 
 /** Why a situation is studied. */
 export type SituationReason =
