@@ -38,6 +38,7 @@ export type {
   Zone,
   ZoneKind,
 } from './house.js';
+export { fuelName } from './fuel-name.js';
 export type { Flue, FlueDamper, FlueInlet, FlueSection, FlueStage } from './flue.js';
 export type { DuctLeak, ForcedAirSystem, Register } from './forced-air.js';
 export { houseFileJsonSchema } from './house-file-json-schema.js';

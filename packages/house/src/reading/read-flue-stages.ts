@@ -4,11 +4,11 @@ import {
   hearthStages,
   productsOfCombustion,
   typicalFlueGases,
-  type FuelName,
   type HearthKind,
   type TypicalFlueGas,
 } from '@evendraft/airflow';
 import type { FlueStage } from '../flue.js';
+import { fuelName } from '../fuel-name.js';
 import type { Appliance } from '../house.js';
 import { doorOpen, doorsShut } from './read-flue-inlets.js';
 import type { TypedFlue } from './read-flue-sections.js';
@@ -82,7 +82,7 @@ function firingStage(
   const oil = of.fuel === 'oil';
   const gas = typicalFlueGases[oil ? 'oil' : 'gas, before the draft hood'];
   const behind = typicalFlueGases['gas, behind the draft hood'];
-  const fuel = fuels[fuelName(of.fuel)];
+  const fuel = fuels[fuelName(of.fuel, false)];
   const perJoule = ({ carbonDioxideFraction }: TypicalFlueGas): number =>
     productsOfCombustion({ fuel, carbonDioxideFraction }).flueGasKgPerJ;
   const gasFlowKgPerS = perJoule(gas) * of.inputW;
@@ -125,7 +125,7 @@ function fireStages(
   { vent, inFile, path }: TypedFlue,
   of: Pick<Appliance, 'fuel'> & { readonly inputW: number },
 ): readonly FlueStage[] {
-  const fuel = fuels[fuelName(of.fuel === 'not stated' ? 'wood' : of.fuel)];
+  const fuel = fuels[fuelName(of.fuel, true)];
   const stagesOf = (kind: HearthKind, suffix: string): readonly FlueStage[] =>
     Object.entries(hearthStages[kind]).map(([name, stage]) => {
       const { flueGasKgPerS, gasTemperatureC } = hearthFlow({
@@ -155,17 +155,4 @@ function fireStages(
   }
   const shut = inFile.shutOpening === undefined ? [] : stagesOf('open hearth', doorsShut);
   return [...stagesOf('open hearth', ''), ...shut];
-}
-
-function fuelName(fuel: Appliance['fuel']): FuelName {
-  switch (fuel) {
-    case 'oil':
-      return 'fuel oil';
-    case 'wood':
-    case 'pellets':
-      return 'wood';
-    case 'gas':
-    case 'not stated':
-      return 'natural gas';
-  }
 }

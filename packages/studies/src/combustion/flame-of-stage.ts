@@ -3,10 +3,9 @@ import {
   hearthStages,
   productsOfCombustion,
   type CombustionProducts,
-  type FuelName,
   type HearthStageName,
 } from '@evendraft/airflow';
-import type { Appliance, FlueStage } from '@evendraft/house';
+import { fuelName, type Appliance, type FlueStage } from '@evendraft/house';
 
 /** What burns in one stage of an appliance, and what its gas brings to the flue. */
 export interface Flame {
@@ -45,7 +44,7 @@ export function flameOfStage(
   if (gas === undefined || ventFlowKgPerS === 0) return undefined;
   const stageC = 'temperatureC' in gas ? gas.temperatureC : roomC + gas.aboveRoomK;
   const isFire = appliance.vent === 'open hearth' || appliance.vent === 'closed stove';
-  const fuel = fuels[fuelOf(appliance.fuel, isFire)];
+  const fuel = fuels[fuelName(appliance.fuel, isFire)];
   if (gasFlowKgPerS > 0) {
     const carbonDioxideFraction =
       appliance.fuel === 'oil' ? burnerCarbonDioxide.oil : burnerCarbonDioxide.gas;
@@ -66,20 +65,6 @@ export function flameOfStage(
     gasFlowKgPerS: undiluted,
     gasTemperatureC: roomC + ((stageC - roomC) * ventFlowKgPerS) / undiluted,
   };
-}
-
-function fuelOf(fuel: Appliance['fuel'], isFire: boolean): FuelName {
-  switch (fuel) {
-    case 'oil':
-      return 'fuel oil';
-    case 'wood':
-    case 'pellets':
-      return 'wood';
-    case 'gas':
-      return 'natural gas';
-    case 'not stated':
-      return isFire ? 'wood' : 'natural gas';
-  }
 }
 
 /** Excess air of a stage by its name, which may tell how the doors stand. */
