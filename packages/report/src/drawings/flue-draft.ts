@@ -58,7 +58,7 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
         title: `Outdoors, ${unitWords('temperature', system)}`,
         domain: [Math.min(...temperatures, 1e3), Math.max(...temperatures, -1e3)],
       },
-      y: { title: 'Pa', domain: [Math.min(0, ...drafts), Math.max(1, ...drafts)] },
+      y: { title: 'Draft, Pa', domain: [Math.min(0, ...drafts), Math.max(1, ...drafts)] },
     },
   );
   const at = (point: DraftPoint): [number, number] => [

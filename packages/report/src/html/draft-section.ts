@@ -38,7 +38,7 @@ ${flues.slice(0, drawnAtMost).map((data, index) =>
       id: `flue-${index + 1}`,
       data,
       draw: drawFlueDraft,
-      caption: `${data.flue}: in the hatched part the draft is weaker than ${data.weakestBy}. Outside it is no clearance.`,
+      caption: `${data.flue}. Here draft counts upward, room minus vent: above zero the flue draws. In the hatched part it is weaker than ${data.weakestBy}. Outside it is no clearance.`,
     },
     system,
   ),

@@ -11,7 +11,7 @@ ${columnRooms}
 * { box-sizing: border-box; }
 html { font-size: 100%; -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body { margin: 0; color: var(--ink); background: #fff; font: 1rem/1.5 'Iowan Old Style', 'Palatino Linotype', Palatino, Georgia, 'Liberation Serif', serif; overflow-wrap: anywhere; }
-.page { max-width: 47rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
+.page { max-width: 55rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; }
 header { border-bottom: 3px solid var(--ink); padding-bottom: 0.75rem; margin-bottom: 1rem; }
 .kicker, nav, table, dt, .note, footer, .tag { font-family: 'Helvetica Neue', Arial, 'Liberation Sans', sans-serif; }
 .kicker { margin: 0; font-size: 0.875rem; color: var(--soft); letter-spacing: 0.02em; }
@@ -19,7 +19,7 @@ h1, h2, h3 { line-height: 1.2; font-weight: 600; break-after: avoid; }
 h1 { font-size: 1.8rem; margin: 0.2rem 0 0.3rem; }
 h2 { font-size: 1.3rem; margin: 2.2rem 0 0.6rem; padding-top: 0.5rem; border-top: 1px solid var(--rule); }
 h3 { font-size: 1.05rem; margin: 1.3rem 0 0.4rem; }
-p, ul, ol, dl { margin: 0.5rem 0; }
+p, ul, ol, dl { margin: 0.5rem 0; max-width: 45rem; }
 p, li, dd { orphans: 3; widows: 3; }
 .lead { font-size: 1.2rem; line-height: 1.4; }
 .note { font-size: 0.875rem; color: var(--soft); }
@@ -27,7 +27,7 @@ nav { font-size: 0.875rem; }
 nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0.25rem 1.1rem; }
 a { color: var(--deep); display: inline-block; padding: 0.15rem 0; }
 :focus-visible { outline: 3px solid var(--deep); outline-offset: 2px; }
-figure { margin: 1.2rem 0; break-inside: avoid; }
+figure { margin: 1.2rem 0; max-width: 45rem; break-inside: avoid; }
 figcaption { font-size: 0.9375rem; color: var(--soft); margin-top: 0.4rem; }
 figure svg { display: block; width: 100%; height: auto; }
 .narrow { display: none; max-width: 27rem; }
@@ -63,6 +63,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
 }
 @media print {
   .page { max-width: none; padding: 0; }
+  p, ul, ol, dl, figure { max-width: none; }
   nav { display: none; }
   body { font-size: 10pt; }
   .lead { font-size: 11pt; margin: 3pt 0; }
