@@ -92,12 +92,7 @@ describe('a pool of workers', () => {
     const pool = createSolverPool(network, { createWorker: createNodeWorker, workers: 2 });
     const result = await pool.solve(batch, { flows: true });
     pool.close();
-    const alone = solveBatch(network, batch, { flows: true });
-    expect(result.status).toEqual(alone.status);
-    alone.pressuresPa.forEach((pressure, row) => {
-      // Wider than equality, because what is built may be older than what is tested here.
-      expect(Math.abs(result.pressuresPa[row]! - pressure)).toBeLessThan(1e-6);
-    });
+    expect(result).toEqual(solveBatch(network, batch, { flows: true }));
   });
 });
 
