@@ -53,7 +53,9 @@ export const canadaMakeUpInterlock: Screen = {
       const supplies = suppliesWith(house, device.id);
       const supplied = supplies.reduce((sum, { flowM3PerS }) => sum + flowM3PerS, 0);
       const arithmetic = [
-        line('trigger', 'without spillage-prone appliances', amount.flow(trigger)),
+        prone.length > 0
+          ? line('trigger', `beside ${named(prone)} all exhaust counts`, amount.flow(0))
+          : line('trigger', 'without spillage-prone appliances', amount.flow(trigger)),
         line(device.id, 'rated flow at its highest speed', amount.flow(flow)),
         ...supplies.map(({ device: fan, flowM3PerS }) =>
           line(fan.id, 'supply that runs with it', amount.flow(flowM3PerS)),
