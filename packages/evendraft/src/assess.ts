@@ -13,6 +13,7 @@ import {
 import { worstCaseStudy } from '@evendraft/studies';
 import { curesOf, type WhenCures } from './cures-of.js';
 import { draftOf, spillingAppliances, type WhenDraft } from './draft-of.js';
+import { worstSituation } from './extras/worst-situation.js';
 import { HouseNotCompilable } from './house-not-compilable.js';
 import { houseSummary } from './house-summary.js';
 import { judgedSet } from './judged-set.js';
@@ -88,7 +89,14 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     beside: beside.map((set) => judgedSet({ compiled, worstCase, limitSet: set })),
     ...(attribution === undefined ? {} : { attribution }),
     cures: await curesOf(
-      { house, worstCase, findings, limitSet, when: options.cures },
+      {
+        house,
+        worstCase,
+        findings,
+        limitSet,
+        worst: worstSituation({ worstCase, ...(attribution === undefined ? {} : { attribution }) }),
+        when: options.cures,
+      },
       watched('cures'),
     ),
     ...(draft === undefined ? {} : { draft }),

@@ -2,7 +2,7 @@ import type { House } from '@evendraft/house';
 import { cureFindings } from '@evendraft/remedies';
 import type { CureResults } from '@evendraft/report';
 import type { Finding, LimitSet } from '@evendraft/rules';
-import type { WorstCaseStudy } from '@evendraft/studies';
+import type { StateBalance, WorstCaseStudy } from '@evendraft/studies';
 
 /** Whether cures are solved: where they take few solves, in any case, or not at all. */
 export type WhenCures = 'if quick' | 'always' | 'never';
@@ -19,6 +19,8 @@ export interface CuresInput {
   readonly worstCase: WorstCaseStudy;
   readonly findings: readonly Finding[];
   readonly limitSet: LimitSet;
+  /** Whose weather and doors exhaust curves share; no curves where none was solved. */
+  readonly worst: StateBalance | undefined;
   readonly when: WhenCures | undefined;
 }
 
@@ -36,7 +38,7 @@ export async function curesOf(
     readonly onProgress?: (done: number, of: number) => void;
   },
 ): Promise<CureResults> {
-  const { house, worstCase, findings, limitSet, when = 'if quick' } = input;
+  const { house, worstCase, findings, limitSet, worst, when = 'if quick' } = input;
   const pressing = findings.some(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
   );
@@ -49,11 +51,16 @@ export async function curesOf(
       why: `The worst case alone took ${solves} solves, and cures take it some thirty times: ask for them with --cures always.`,
     };
   }
-  const cured = await cureFindings(house, limitSet, { findings, ...options });
+  const { findings: cured, makeUpCurves } = await cureFindings(house, limitSet, {
+    findings,
+    ...(worst === undefined ? {} : { curvesIn: worst }),
+    ...options,
+  });
   return {
     status: 'solved',
     appliances: cured
       .filter(({ cures }) => cures.length > 0)
       .map(({ finding, cures }) => ({ appliance: finding.appliance, cures })),
+    ...(makeUpCurves === undefined ? {} : { makeUpCurves }),
   };
 }
