@@ -1,6 +1,6 @@
 import { compileHouse, type House } from '@evendraft/house';
 import { judge, type Finding, type LimitSet } from '@evendraft/rules';
-import { worstCaseStudy, type DuctRun } from '@evendraft/studies';
+import { worstCaseStudy, type DuctRun, type StudyOptions } from '@evendraft/studies';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
 import type { MakeUpSize } from './internal/make-up-size.js';
@@ -24,13 +24,11 @@ export interface CuredFinding {
 }
 
 /** How cures are solved. */
-export interface CureOptions {
+export interface CureOptions extends StudyOptions {
   /** The house's own findings by the same set, where they are known already. */
   readonly findings?: readonly Finding[];
   /** Run of a make-up duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
 }
 
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
@@ -45,7 +43,7 @@ const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
  *
  * @param house - the house
  * @param limitSet - the limits
- * @param options - known findings, duct run, signal, progress
+ * @param options - known findings, duct run, signal, what a stop gives (cures that are solved by then), progress
  * @returns findings of the house with their cures; those within their limit and those not judged have none
  */
 export async function cureFindings(
@@ -53,27 +51,40 @@ export async function cureFindings(
   limitSet: LimitSet,
   options: CureOptions = {},
 ): Promise<readonly CuredFinding[]> {
-  const { run = usualRun, signal, onProgress } = options;
+  const { run = usualRun, signal, whenStopped, onProgress } = options;
   const findings = options.findings ?? (await findingsOf(house, limitSet, signal));
   const wanted = findings.filter(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
   );
   if (wanted.length === 0) return findings.map((finding) => ({ finding, cures: [] }));
 
-  const made = await makeUpChanges(house, {
-    limitSet,
-    appliances: wanted.map(({ appliance }) => appliance),
-    run,
-    ...(signal === undefined ? {} : { signal }),
-  });
+  /** Nothing where the work was stopped and is to give what it has. */
+  const unlessStopped = async <Result>(work: Promise<Result>): Promise<Result | undefined> => {
+    try {
+      return await work;
+    } catch (error) {
+      if (whenStopped === 'keep' && signal?.aborted === true) return undefined;
+      throw error;
+    }
+  };
+  const made = await unlessStopped(
+    makeUpChanges(house, {
+      limitSet,
+      appliances: wanted.map(({ appliance }) => appliance),
+      run,
+      ...(signal === undefined ? {} : { signal }),
+    }),
+  );
   const changes: readonly HouseChange[] = [
     ...changesOf(house),
-    ...made,
+    ...(made ?? []),
     ...wanted.map(({ appliance }) => sealed(house, appliance)),
   ];
   const solved: { readonly change: HouseChange; readonly after: readonly Finding[] }[] = [];
   for (const [index, change] of changes.entries()) {
-    solved.push({ change, after: await worstFindings(change.houses, limitSet, signal) });
+    const after = await unlessStopped(worstFindings(change.houses, limitSet, signal));
+    if (after === undefined) break;
+    solved.push({ change, after });
     onProgress?.(index + 1, changes.length);
   }
   return findings.map((finding) => ({
