@@ -11,6 +11,7 @@ import {
   type ScreenFacts,
 } from '@evendraft/rules';
 import { worstCaseStudy } from '@evendraft/studies';
+import { airOf, type WhenAir } from './air-of.js';
 import { curesOf, type WhenCures } from './cures-of.js';
 import { draftOf, spillingAppliances, type WhenDraft } from './draft-of.js';
 import { worstSituation } from './extras/worst-situation.js';
@@ -23,7 +24,7 @@ import { worstAttribution } from './worst-attribution.js';
 import { worstUncertainty, type UncertaintyRequest } from './worst-uncertainty.js';
 
 /** What long work counts. */
-export type AssessWork = 'situations' | 'cures' | 'draws' | 'flue states';
+export type AssessWork = 'situations' | 'cures' | 'draws' | 'flue states' | 'questions of the air';
 
 /** What an assessment may be told. */
 export interface AssessOptions {
@@ -39,6 +40,8 @@ export interface AssessOptions {
   readonly cures?: WhenCures;
   /** Whether flues are solved with the house; where they take few situations when absent. */
   readonly draft?: WhenDraft;
+  /** Whether the air beside the appliances is solved, and how far it may go; where that takes few solves when absent. */
+  readonly air?: WhenAir;
   /** Asks how sure the numbers are; not asked when absent. */
   readonly uncertainty?: UncertaintyRequest;
   /** Stops the work; the promise then rejects with the signal's reason. */
@@ -59,7 +62,14 @@ export interface AssessOptions {
  * @throws {@link HouseNotCompilable} where the house was put together by hand and does not hold together
  */
 export async function assess(house: House, options: AssessOptions = {}): Promise<Assessment> {
-  const { limitSet = defaultLimitSet, beside = [], regions, facts, signal, onProgress } = options;
+  const {
+    limitSet = defaultLimitSet,
+    beside = [],
+    regions,
+    facts = {},
+    signal,
+    onProgress,
+  } = options;
   const compile = compileHouse(house);
   if (!compile.ok) throw new HouseNotCompilable(compile.issues);
   const { compiled } = compile;
@@ -78,6 +88,10 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
   const draft = await draftOf(
     { compiled, worstCase, limitSets: [limitSet, ...beside], when: options.draft },
     watched('flue states'),
+  );
+  const air = await airOf(
+    { compiled, worstCase, limitSet, facts, when: options.air },
+    watched('questions of the air'),
   );
   return {
     schema: 'evendraft-assessment',
@@ -100,10 +114,11 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       watched('cures'),
     ),
     ...(draft === undefined ? {} : { draft }),
+    ...(air === undefined ? {} : { air }),
     screens: runScreens(house, {
       worstCase,
       ...(regions === undefined ? {} : { regions }),
-      ...(facts === undefined ? {} : { facts }),
+      facts,
     }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
     assumptions: [...house.assumptions, ...judgingAssumptions, ...ruleAssumptions],
