@@ -22,6 +22,7 @@ import { findBrowser } from './find-browser.js';
 import { readDataFile } from './read-data-file.js';
 import { readHouseFile } from './read-house-file.js';
 import { readSignOffFile } from './read-sign-off-file.js';
+import { situationWorkers } from './situation-workers.js';
 import { solverWorkers } from './solver-workers.js';
 import { watchWork } from './watch-work.js';
 import { writeReports, type ReportTargets, type WrittenReport } from './write-reports.js';
@@ -62,23 +63,27 @@ export async function assessCommand(
 ): Promise<ExitCode> {
   const prepared = await prepare(file, flags, streams);
   if (prepared === undefined) return exitCode.wrongInput;
-  const result = await watchWork(
-    async (watch) => {
-      const assessment = await assess(prepared.house, { ...prepared.options, ...watch });
-      const { signal } = watch;
-      const extras = wantsExtras(flags)
-        ? await reportExtras(prepared.house, assessment, {
-            system: flags.units,
-            ...(signal === undefined ? {} : { signal }),
-          })
-        : {};
-      return { assessment, extras };
-    },
+  const { signal } = streams;
+  const assessment = await watchWork(
+    (watch) =>
+      assess(prepared.house, { ...prepared.options, ...watch, whenStopped: 'keep' as const }),
     'situations',
     streams,
   );
-  if (result === undefined) return exitCode.stopped;
-  const { assessment } = result;
+  if (assessment === undefined) return exitCode.stopped;
+  const solved = assessment.worstCase.situations.length;
+  if (assessment.incomplete !== undefined && solved === 0) {
+    streams.err('Stopped: nothing was solved yet. There is no result and nothing was written.\n');
+    return exitCode.stopped;
+  }
+  // Who has stopped the work waits for what is done; only another Ctrl-C ends that.
+  const printSignal = signal?.aborted === true ? undefined : signal;
+  const extras = wantsExtras(flags)
+    ? await reportExtras(prepared.house, assessment, { system: flags.units })
+    : {};
+  if (assessment.incomplete !== undefined) {
+    streams.err('Stopped: what follows holds what was done by then.\n');
+  }
   streams.out(
     flags.json
       ? renderJson(assessment)
@@ -88,9 +93,13 @@ export async function assessCommand(
           color: streams.color,
         }),
   );
-  if (!(await writeAsked(result, { file, flags, prepared, streams }))) return exitCode.wrongInput;
-  if (assessment.worstCase.situations.length === 0) return exitCode.notSolved;
-  if (assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
+  const allWritten = await writeAsked(
+    { assessment, extras },
+    { file, flags, prepared, streams, signal: printSignal },
+  );
+  if (signal?.aborted === true) return exitCode.stopped;
+  if (!allWritten) return exitCode.wrongInput;
+  if (solved === 0 || assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
   const beyond = assessment.findings.some((finding) => finding.verdict === 'beyond the limit');
   return beyond && flags.failOnBeyond ? exitCode.beyondLimit : exitCode.done;
 }
@@ -163,6 +172,7 @@ function optionsOf(
     cures,
     draft,
     air,
+    createPool: situationWorkers,
     ...(region.length === 0 ? {} : { regions: region }),
     ...(uncertainty === undefined
       ? {}
@@ -204,20 +214,24 @@ async function writeAsked(
     readonly flags: AssessFlags;
     readonly prepared: Prepared;
     readonly streams: CommandStreams;
+    readonly signal: AbortSignal | undefined;
   },
 ): Promise<boolean> {
-  const { file, flags, prepared, streams } = options;
+  const { file, flags, prepared, streams, signal } = options;
   const { signOff, targets } = prepared;
   const written = await writeReports(result.assessment, targets, {
     houseFile: file,
     system: flags.units,
     extras: result.extras,
     ...(signOff === undefined ? {} : { signOff }),
+    ...(signal === undefined ? {} : { signal }),
   });
   const say = flags.json ? streams.err : streams.out;
   for (const report of written) {
     if ('paths' in report) say(`\n${writtenWords(report)}\n`);
-    else {
+    else if ('stopped' in report) {
+      streams.err(`Stopped: ${report.flag} ${report.target} was not written.\n`);
+    } else {
       streams.err(
         `${report.flag} ${report.target}: the report could not be written there (${report.problem}).\n`,
       );

@@ -9,8 +9,10 @@ import {
   failureStudy,
   type DryerStudy,
   type FailureResult,
+  type StudyOptions,
   type WorstCaseStudy,
 } from '@evendraft/studies';
+import type { Unfinished } from './unfinished-parts.js';
 
 /** Whether the air beside the appliances is solved: where it takes few solves, in any case, or not at all. */
 export type WhenAir = 'if quick' | 'always' | 'never';
@@ -33,47 +35,58 @@ export interface AirInput {
  * Solves what the air does beside the appliances, on both signs of pressure, and how far the house may go.
  *
  * @param input - compiled house, its worst case, limits, what the house file does not say, when to solve
- * @param options - signal and progress
- * @returns the results, or why there are none; undefined where they were not asked for
+ * @param options - signal, what a stop gives, progress
+ * @returns the results, or why there are none, undefined where they were not asked for; and how far the work came
+ *   where it was stopped
  */
 export async function airOf(
   input: AirInput,
-  options: {
-    readonly signal?: AbortSignal;
-    readonly onProgress?: (done: number, of: number) => void;
-  },
-): Promise<AirResults | undefined> {
+  options: StudyOptions,
+): Promise<Unfinished<AirResults | undefined>> {
   const { compiled, worstCase, limitSet, facts, when = 'if quick' } = input;
   const { house } = compiled;
-  if (when === 'never') return undefined;
+  if (when === 'never') return { result: undefined };
   const { solves } = worstCase.counts;
   const questions = house.appliances.length + 2;
   const work = solves * questions * (compiled.twoStateLinks.length > 0 ? columnsCost : 1);
   if (when === 'if quick' && work > mostWork) {
     return {
-      status: 'not solved',
-      why: `The worst case alone took ${solves} solves, and each of ${questions} questions takes it some thirty times: ask for them with --air always.`,
+      result: {
+        status: 'not solved',
+        why: `The worst case alone took ${solves} solves, and each of ${questions} questions takes it some thirty times: ask for them with --air always.`,
+      },
     };
   }
-  const { signal, onProgress } = options;
+  const { signal, whenStopped, onProgress } = options;
   const watched = signal === undefined ? {} : { signal };
+  let done = 0;
   const parts = 4;
-  const study = await airStudy(compiled, watched);
-  onProgress?.(1, parts);
-  const far = await howFar(house, limitSet, watched);
-  onProgress?.(2, parts);
-  const dryers = await dryersOf(house, watched);
-  onProgress?.(3, parts);
-  const failures = await failuresOf(house, watched);
-  onProgress?.(parts, parts);
-  return {
-    status: 'solved',
-    guidance: judgeAir(compiled, study, facts),
-    howFar: far,
-    dryers,
-    failures,
-    closedDampers: closedDamperLeakage(house),
+  const next = <T>(part: T): T => {
+    done += 1;
+    onProgress?.(done, parts);
+    return part;
   };
+  try {
+    signal?.throwIfAborted();
+    const study = next(await airStudy(compiled, watched));
+    return {
+      result: {
+        status: 'solved',
+        guidance: judgeAir(compiled, study, facts),
+        howFar: next(await howFar(house, limitSet, watched)),
+        dryers: next(await dryersOf(house, watched)),
+        failures: next(await failuresOf(house, watched)),
+        closedDampers: closedDamperLeakage(house),
+      },
+    };
+  } catch (error) {
+    if (whenStopped !== 'keep' || signal?.aborted !== true) throw error;
+    // A part of these answers would be of no use: each rests on going through all situations.
+    return {
+      result: { status: 'not solved', why: 'The work was stopped before this was solved.' },
+      stopped: { done, of: parts },
+    };
+  }
 }
 
 async function dryersOf(

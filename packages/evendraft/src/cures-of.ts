@@ -2,7 +2,8 @@ import type { House } from '@evendraft/house';
 import { cureFindings } from '@evendraft/remedies';
 import type { CureResults } from '@evendraft/report';
 import type { Finding, LimitSet } from '@evendraft/rules';
-import type { StateBalance, WorstCaseStudy } from '@evendraft/studies';
+import type { StateBalance, StudyOptions, WorstCaseStudy } from '@evendraft/studies';
+import type { Unfinished } from './unfinished-parts.js';
 
 /** Whether cures are solved: where they take few solves, in any case, or not at all. */
 export type WhenCures = 'if quick' | 'always' | 'never';
@@ -28,39 +29,59 @@ export interface CuresInput {
  * Solves the cures of what is beyond or near its limit.
  *
  * @param input - house, its worst case and findings, when to solve
- * @param options - signal and progress
- * @returns cures with their numbers, or why there are none
+ * @param options - signal, what a stop gives, progress
+ * @returns cures with their numbers, or why there are none; and how far the work came where it was stopped
  */
 export async function curesOf(
   input: CuresInput,
-  options: {
-    readonly signal?: AbortSignal;
-    readonly onProgress?: (done: number, of: number) => void;
-  },
-): Promise<CureResults> {
+  options: StudyOptions,
+): Promise<Unfinished<CureResults>> {
   const { house, worstCase, findings, limitSet, worst, when = 'if quick' } = input;
   const pressing = findings.some(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
   );
-  if (!pressing) return { status: 'nothing to cure' };
-  if (when === 'never') return { status: 'not solved', why: 'Cures were not asked for.' };
+  if (!pressing) return { result: { status: 'nothing to cure' } };
+  if (when === 'never') {
+    return { result: { status: 'not solved', why: 'Cures were not asked for.' } };
+  }
   const { solves } = worstCase.counts;
   if (when === 'if quick' && solves > mostSolves) {
     return {
-      status: 'not solved',
-      why: `The worst case alone took ${solves} solves, and cures take it some thirty times: ask for them with --cures always.`,
+      result: {
+        status: 'not solved',
+        why: `The worst case alone took ${solves} solves, and cures take it some thirty times: ask for them with --cures always.`,
+      },
     };
   }
+  // Cures of a worst case that may not be the worst would be too small.
+  if (worstCase.stopped !== undefined || isOver(options)) {
+    return {
+      result: { status: 'not solved', why: 'The work was stopped before the cures were solved.' },
+      stopped: { done: 0 },
+    };
+  }
+  let reached: { readonly done: number; readonly of?: number } = { done: 0 };
   const { findings: cured, makeUpCurves } = await cureFindings(house, limitSet, {
     findings,
     ...(worst === undefined ? {} : { curvesIn: worst }),
     ...options,
+    onProgress(done, of) {
+      reached = { done, of };
+      options.onProgress?.(done, of);
+    },
   });
   return {
-    status: 'solved',
-    appliances: cured
-      .filter(({ cures }) => cures.length > 0)
-      .map(({ finding, cures }) => ({ appliance: finding.appliance, cures })),
-    ...(makeUpCurves === undefined ? {} : { makeUpCurves }),
+    result: {
+      status: 'solved',
+      appliances: cured
+        .filter(({ cures }) => cures.length > 0)
+        .map(({ finding, cures }) => ({ appliance: finding.appliance, cures })),
+      ...(makeUpCurves === undefined ? {} : { makeUpCurves }),
+    },
+    ...(isOver(options) && reached.done !== reached.of ? { stopped: reached } : {}),
   };
+}
+
+function isOver({ signal, whenStopped }: StudyOptions): boolean {
+  return whenStopped === 'keep' && signal?.aborted === true;
 }

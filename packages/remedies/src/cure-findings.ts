@@ -7,6 +7,7 @@ import {
   type DuctRun,
   type ExhaustCurveStudy,
   type Situation,
+  type StudyOptions,
 } from '@evendraft/studies';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
@@ -50,15 +51,13 @@ export interface CuredHouse {
 }
 
 /** How cures are solved. */
-export interface CureOptions {
+export interface CureOptions extends StudyOptions {
   /** The house's own findings by the same set, where they are known already. */
   readonly findings?: readonly Finding[];
   /** Run of a make-up duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
   /** Whose weather, doors and airtightness count in exhaust curves; no curves when absent. */
   readonly curvesIn?: Situation;
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
 }
 
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
@@ -73,7 +72,8 @@ const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
  *
  * @param house - the house
  * @param limitSet - the limits
- * @param options - known findings, duct run, situation of curves, signal, progress
+ * @param options - known findings, duct run, situation of curves, signal, what a stop gives (cures that are solved
+ * by then), progress
  * @returns findings of the house with their cures; those within their limit and those not judged have none
  */
 export async function cureFindings(
@@ -81,7 +81,7 @@ export async function cureFindings(
   limitSet: LimitSet,
   options: CureOptions = {},
 ): Promise<CuredHouse> {
-  const { run = usualRun, curvesIn, signal, onProgress } = options;
+  const { run = usualRun, curvesIn, signal, whenStopped, onProgress } = options;
   const findings = options.findings ?? (await findingsOf(house, limitSet, signal));
   const wanted = findings.filter(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
@@ -90,24 +90,37 @@ export async function cureFindings(
     return { findings: findings.map((finding) => ({ finding, cures: [] })) };
   }
 
-  const made = await makeUpChanges(house, {
-    limitSet,
-    appliances: wanted.map(({ appliance }) => appliance),
-    run,
-    ...(curvesIn === undefined ? {} : { curvesIn }),
-    ...(signal === undefined ? {} : { signal }),
-  });
+  /** Nothing where the work was stopped and is to give what it has. */
+  const unlessStopped = async <Result>(work: Promise<Result>): Promise<Result | undefined> => {
+    try {
+      return await work;
+    } catch (error) {
+      if (whenStopped === 'keep' && signal?.aborted === true) return undefined;
+      throw error;
+    }
+  };
+  const made = await unlessStopped(
+    makeUpChanges(house, {
+      limitSet,
+      appliances: wanted.map(({ appliance }) => appliance),
+      run,
+      ...(curvesIn === undefined ? {} : { curvesIn }),
+      ...(signal === undefined ? {} : { signal }),
+    }),
+  );
   const changes: readonly HouseChange[] = [
     ...changesOf(house),
-    ...made,
+    ...(made ?? []),
     ...wanted.map(({ appliance }) => sealed(house, appliance)),
   ];
   const solved: { readonly change: HouseChange; readonly after: readonly Finding[] }[] = [];
   for (const [index, change] of changes.entries()) {
-    solved.push({ change, after: await worstFindings(change.houses, limitSet, signal) });
+    const after = await unlessStopped(worstFindings(change.houses, limitSet, signal));
+    if (after === undefined) break;
+    solved.push({ change, after });
     onProgress?.(index + 1, changes.length);
   }
-  const makeUpCurves = await makeUpCurvesOf(house, made, options);
+  const makeUpCurves = await unlessStopped(makeUpCurvesOf(house, made ?? [], options));
   const cured = findings.map((finding) => ({
     finding,
     cures: !wanted.includes(finding)

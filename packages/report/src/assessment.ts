@@ -12,6 +12,7 @@ import type { AttributionStudy, UncertaintyStudy, WorstCaseStudy } from '@evendr
 import type { AirResults } from './air-results.js';
 import type { CureResults } from './cure-results.js';
 import type { DraftResults } from './draft-results.js';
+import type { Incomplete } from './incomplete.js';
 import type { JudgedSet } from './judged-set.js';
 
 /**
@@ -24,6 +25,8 @@ export interface Assessment extends JudgedSet {
   readonly schemaVersion: 2;
   readonly libraryVersion: string;
   readonly house: HouseSummary;
+  /** Present where the work was stopped before its end. */
+  readonly incomplete?: Incomplete;
   readonly worstCase: WorstCaseStudy;
   /** Further limit sets, each judged as the first one is. */
   readonly beside: readonly JudgedSet[];

@@ -18,6 +18,7 @@ export type {
   SpilledAir,
   WorstDraft,
 } from './draft-results.js';
+export type { Incomplete, UnfinishedPart, UnfinishedWork } from './incomplete.js';
 export type { JudgedSet, ProgrammeTestResult } from './judged-set.js';
 export { renderComparison } from './render-comparison.js';
 export { renderSizing } from './render-sizing.js';

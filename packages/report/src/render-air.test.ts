@@ -36,13 +36,13 @@ describe('the air beside the appliances', () => {
     expect(markdown).toContain('## How far the house may go without make-up air');
     expect(markdown).toContain('## What closed make-up dampers add to the airtightness test');
     expect(markdown).toContain('| make-up | AMCA 1 | 50.2 | 2 | 0.3 |');
-    expect(markdown).toContain('Not solved: closet, door shut, no opening.');
+    expect(markdown).toContain('Not solved: dryer, closet, door shut, no opening.');
     const html = renderHtml(everyPart, { system: 'us' });
     expect(html).toContain('How far, what fails, guidance</h2>');
     expect(html).toContain('id="table-failures"');
     const files = renderCsv(everyPart, { system: 'si' });
     const names = files.map(({ name }) => name);
-    for (const id of ['how-far', 'air-guidance', 'failures', 'closed-dampers', 'dryer-1']) {
+    for (const id of ['how-far', 'air-guidance', 'failures', 'closed-dampers', 'dryers']) {
       expect(names).toContain(`${id}.csv`);
     }
   });

@@ -8,6 +8,7 @@ const topKeys: readonly (keyof Assessment | keyof Sizing | keyof Comparison)[] =
   'schemaVersion',
   'libraryVersion',
   'house',
+  'incomplete',
   'limitSet',
   'findings',
   'houseFindings',

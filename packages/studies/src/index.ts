@@ -81,7 +81,7 @@ export type {
   UncertaintyStudy,
   ZoneSpread,
 } from './uncertain-pressures.js';
-export { uncertaintyStudy } from './uncertainty-study.js';
+export { uncertaintyStudy, usualSamples } from './uncertainty-study.js';
 export type { UncertaintyOptions, UncertaintyQuestion } from './uncertainty-study.js';
 export { zoneDifferenceStudy } from './zone-difference-study.js';
 export type {
@@ -90,7 +90,16 @@ export type {
   ZoneDifferenceStudy,
 } from './zone-difference-study.js';
 export { worstCaseStudy } from './worst-case-study.js';
-export type { StudyOptions, WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
+export type { WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
+export type { Stopped, StudyOptions, WhenStopped, WorstCaseOptions } from './study-options.js';
+export { createSituationPool } from './workers/situation-pool.js';
+export type {
+  SituationPool,
+  SituationReply,
+  SituationRequest,
+  SituationWorker,
+} from './workers/situation-pool.js';
+export { situationAnswerer } from './workers/answer-situations.js';
 export { combustionStudy } from './combustion/combustion-study.js';
 export type {
   ApplianceCombustion,

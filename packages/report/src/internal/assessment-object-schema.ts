@@ -4,6 +4,7 @@ import { attributionSchema } from './attribution-schema.js';
 import { cureResultsSchema } from './cure-schema.js';
 import { draftResultsSchema } from './draft-schema.js';
 import { houseSummarySchema } from './house-summary-schema.js';
+import { incompleteSchema } from './incomplete-schema.js';
 import { judgedSetShape } from './judged-set-schema.js';
 import { ruleFindingSchema } from './rule-finding-schema.js';
 import { sourceSchema, text } from './shared-schemas.js';
@@ -39,6 +40,7 @@ export const assessmentObjectSchema = z.strictObject({
   schemaVersion: z.literal(2),
   libraryVersion: text,
   house: houseSummarySchema,
+  incomplete: z.exactOptional(incompleteSchema),
   ...judgedSetShape,
   worstCase: worstCaseSchema,
   beside: z.array(z.strictObject(judgedSetShape)),

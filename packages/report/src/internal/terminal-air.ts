@@ -8,7 +8,7 @@ import type { TerminalSection } from './terminal-findings.js';
 import { givenWords, headWords, screensByUrgency } from './terminal-screens.js';
 
 /** Tables that a terminal shows beside sentences. */
-const shown: readonly string[] = ['failures', 'dryer-1', 'dryer-2'];
+const shown: readonly string[] = ['failures', 'dryers'];
 /** Of a table with many columns a terminal has room for some. */
 const leftOut: readonly string[] = ['In', 'With', 'Its room, alone'];
 

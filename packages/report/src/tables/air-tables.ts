@@ -24,7 +24,7 @@ export function airTables({ air }: Assessment, system: UnitSystem): readonly Rep
     guidanceTable(air.guidance, system),
     failureTable(air.failures),
     closedDamperTable(air.closedDampers),
-    ...air.dryers.map(dryerTable),
+    dryerTable(air.dryers),
   ];
 }
 
@@ -120,13 +120,16 @@ function closedDamperTable(dampers: readonly ClosedDamperLeakage[]): ReportTable
   };
 }
 
-function dryerTable({ dryer, rows, notSolved }: DryerStudy, index: number): ReportTable {
-  const left = notSolved.length === 0 ? '' : ` Not solved: ${notSolved.join('; ')}.`;
+function dryerTable(dryers: readonly DryerStudy[]): ReportTable {
+  const left = dryers.flatMap(({ dryer, notSolved }) =>
+    notSolved.map((arrangement) => `${dryer}, ${arrangement}`),
+  );
   return {
-    id: `dryer-${index + 1}`,
-    caption: `Dryer arrangements: ${dryer}`,
-    note: `The dryer alone in the weather in which its room goes lowest, then its room over all states. Its own duct is 6 in. wide, 3 m long with two bends; the door is of usual size with an undercut of 1 cm: our choice. Openings of 100 in² by codes for closets.${left}`,
+    id: 'dryers',
+    caption: 'Dryers in other arrangements',
+    note: `Each dryer alone in the weather in which its room goes lowest, then its room over all states. Its own duct is 6 in. wide, 3 m long with two bends; the door is of usual size with an undercut of 1 cm: our choice. Openings of 100 in² by codes for closets.${left.length === 0 ? '' : ` Not solved: ${left.join('; ')}.`}`,
     columns: [
+      { header: 'Dryer' },
       { header: 'Arrangement' },
       { header: 'Exhausts', quantity: 'volumeFlow' },
       { header: 'Its room, alone', quantity: 'pressure' },
@@ -134,13 +137,16 @@ function dryerTable({ dryer, rows, notSolved }: DryerStudy, index: number): Repo
       { header: 'Over its door', quantity: 'pressure' },
       { header: 'At the handle', quantity: 'force' },
     ],
-    rows: rows.map((row) => [
-      row.arrangement,
-      row.deliveredFlowM3PerS,
-      row.alonePa,
-      row.lowestPa,
-      row.doorPa,
-      row.doorForceN,
-    ]),
+    rows: dryers.flatMap(({ dryer, rows }) =>
+      rows.map((row) => [
+        dryer,
+        row.arrangement,
+        row.deliveredFlowM3PerS,
+        row.alonePa,
+        row.lowestPa,
+        row.doorPa,
+        row.doorForceN,
+      ]),
+    ),
   };
 }
