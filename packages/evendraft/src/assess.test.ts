@@ -62,6 +62,14 @@ describe('assess', () => {
     const made = cures.appliances[0]!.cures.filter(({ makeUp }) => makeUp !== undefined);
     expect(made).toHaveLength(2);
     for (const { after } of made) expect(after.judged!.valuePa).toBeGreaterThan(before);
+    const { asItIs, withMakeUp, situation } = cures.makeUpCurves!;
+    expect(situation.weather).toBe('cold');
+    expect(withMakeUp.map(({ makeUp }) => makeUp)).toEqual(made.map(({ makeUp }) => makeUp));
+    for (const { curve } of withMakeUp) {
+      const [at, without] = [curve.points.at(-1)!, asItIs.points.at(-1)!];
+      expect(at.exhaustFlowM3PerS).toBe(without.exhaustFlowM3PerS);
+      expect(at.pressurePa).toBeGreaterThan(without.pressurePa);
+    }
     expect((await assess(house(), { cures: 'never' })).cures.status).toBe('not solved');
     const leaky = await assess(house({ airtightness: '60000 cfm at 50 Pa' }));
     expect(leaky.cures).toEqual({ status: 'nothing to cure' });

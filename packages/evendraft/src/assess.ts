@@ -10,9 +10,15 @@ import {
   type RuleRegion,
   type ScreenFacts,
 } from '@evendraft/rules';
-import { usualSamples, worstCaseStudy, type WhenStopped, type WorstCaseOptions } from '@evendraft/studies';
+import {
+  usualSamples,
+  worstCaseStudy,
+  type WhenStopped,
+  type WorstCaseOptions,
+} from '@evendraft/studies';
 import { curesOf, type WhenCures } from './cures-of.js';
 import { draftOf, spillingAppliances, type WhenDraft } from './draft-of.js';
+import { worstSituation } from './extras/worst-situation.js';
 import { HouseNotCompilable } from './house-not-compilable.js';
 import { houseSummary } from './house-summary.js';
 import { judgedSet } from './judged-set.js';
@@ -95,7 +101,17 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     watched('flue states'),
   );
   const cures = await curesOf(
-    { house, worstCase, findings, limitSet, when: options.cures },
+    {
+      house,
+      worstCase,
+      findings,
+      limitSet,
+      worst: worstSituation({
+        worstCase,
+        ...(attribution === undefined || attribution === 'stopped' ? {} : { attribution }),
+      }),
+      when: options.cures,
+    },
     watched('cures'),
   );
   const parts =
@@ -105,7 +121,9 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
           attributed: attribution !== 'stopped',
           ...(options.uncertainty === undefined
             ? {}
-            : { draws: { asked: options.uncertainty.samples ?? usualSamples, study: uncertainty } }),
+            : {
+                draws: { asked: options.uncertainty.samples ?? usualSamples, study: uncertainty },
+              }),
           draft,
           cures,
         })

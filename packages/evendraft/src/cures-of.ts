@@ -2,7 +2,7 @@ import type { House } from '@evendraft/house';
 import { cureFindings } from '@evendraft/remedies';
 import type { CureResults } from '@evendraft/report';
 import type { Finding, LimitSet } from '@evendraft/rules';
-import type { StudyOptions, WorstCaseStudy } from '@evendraft/studies';
+import type { StateBalance, StudyOptions, WorstCaseStudy } from '@evendraft/studies';
 import type { Unfinished } from './unfinished-parts.js';
 
 /** Whether cures are solved: where they take few solves, in any case, or not at all. */
@@ -20,6 +20,8 @@ export interface CuresInput {
   readonly worstCase: WorstCaseStudy;
   readonly findings: readonly Finding[];
   readonly limitSet: LimitSet;
+  /** Whose weather and doors exhaust curves share; no curves where none was solved. */
+  readonly worst: StateBalance | undefined;
   readonly when: WhenCures | undefined;
 }
 
@@ -34,7 +36,7 @@ export async function curesOf(
   input: CuresInput,
   options: StudyOptions,
 ): Promise<Unfinished<CureResults>> {
-  const { house, worstCase, findings, limitSet, when = 'if quick' } = input;
+  const { house, worstCase, findings, limitSet, worst, when = 'if quick' } = input;
   const whole = worstCase.stopped === undefined;
   const pressing = findings.some(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
@@ -58,8 +60,9 @@ export async function curesOf(
   }
   if (isOver(options)) return notBegun;
   let reached: { readonly done: number; readonly of?: number } = { done: 0 };
-  const cured = await cureFindings(house, limitSet, {
+  const { findings: cured, makeUpCurves } = await cureFindings(house, limitSet, {
     findings,
+    ...(worst === undefined ? {} : { curvesIn: worst }),
     ...options,
     onProgress(done, of) {
       reached = { done, of };
@@ -72,6 +75,7 @@ export async function curesOf(
       appliances: cured
         .filter(({ cures }) => cures.length > 0)
         .map(({ finding, cures }) => ({ appliance: finding.appliance, cures })),
+      ...(makeUpCurves === undefined ? {} : { makeUpCurves }),
     },
     ...(isOver(options) && reached.done !== reached.of ? { stopped: reached } : {}),
   };

@@ -35,6 +35,7 @@ export { dryerStudy } from './dryer-study.js';
 export type { DryerArrangement, DryerQuestion, DryerRow, DryerStudy } from './dryer-study.js';
 export { exhaustCurveStudy } from './exhaust-curve-study.js';
 export type { ExhaustCurveStudy, ExhaustPoint } from './exhaust-curve-study.js';
+export { exhaustCurveOfRemedy } from './exhaust-curve-of-remedy.js';
 export { failureStudy } from './failure-study.js';
 export type { FailureResult, Infiltration } from './failure-study.js';
 export { failureCases } from './failures/failure-cases.js';
