@@ -98,7 +98,7 @@ function stuckBrowser(): { readonly path: string; readonly pidFile: string } {
 }
 
 async function until(holds: () => boolean): Promise<void> {
-  for (let tries = 0; tries < 600; tries += 1) {
+  for (let tries = 0; tries < 2000; tries += 1) {
     if (holds()) return;
     await pause(50);
   }
@@ -118,18 +118,27 @@ function alive(pidFile: string): boolean {
   }
 }
 
-/** Work long enough to have begun when the signal comes, on a slow machine too [ms]. */
-const underWayMs = 5000;
+/** Waits until a process has worked for a while, however slow the machine is. */
+async function underWay({ child }: Running): Promise<void> {
+  const stat = `/proc/${child.pid}/stat`;
+  if (!existsSync(stat)) {
+    await pause(8000);
+    return;
+  }
+  // The 14th field is the time in the process's own code, in hundredths of a second.
+  await until(() => Number(readFileSync(stat, 'utf8').split(' ')[13]) > 400);
+}
 
 describe.skipIf(process.platform === 'win32')('Ctrl-C', { timeout: 120_000 }, () => {
   it('stops long work with what is done: printed, written whole, marked as incomplete, exit 130', async () => {
     const house = file('house.yaml', longHouse);
     const [page, csv, out] = ['page.html', 'tables', 'full'].map((name) => join(folder, name));
-    const { child, said, ended } = start([
+    const running = start([
       ...['assess', house, '--json', '--draft', 'never', '--cures', 'always'],
       ...['--report', page!, '--csv', csv!, '--out', out!],
     ]);
-    await pause(underWayMs);
+    const { child, said, ended } = running;
+    await underWay(running);
     child.kill('SIGINT');
     expect(await ended).toBe(130);
     expect(said.err).toMatch(/^Stopped: what follows holds what was done by then\.\n/u);
@@ -169,11 +178,12 @@ describe.skipIf(process.platform === 'win32')('Ctrl-C', { timeout: 120_000 }, ()
   it('given again ends at once, with nothing half-written and no browser left', async () => {
     const house = file('house.yaml', longHouse);
     const { path, pidFile } = stuckBrowser();
-    const { child, ended } = start(
+    const running = start(
       ['assess', house, '--draft', 'never', '--pdf', join(folder, 'house.pdf')],
       { CHROMIUM_PATH: path, TMPDIR: folder },
     );
-    await pause(underWayMs);
+    const { child, ended } = running;
+    await underWay(running);
     child.kill('SIGINT');
     // What is done is printed, though the work was stopped; that, too, can be ended.
     await until(() => existsSync(pidFile));

@@ -29,8 +29,10 @@ export function answerSection(input: HtmlInput): Markup {
 ${
   incomplete.length === 0
     ? undefined
-    : markup`<div class="box warning" role="note">${incomplete.map((sentence) => markup`<p>${sentence}</p>
-`)}</div>
+    : markup`<div class="box warning" role="note">${incomplete.map(
+        (sentence) => markup`<p>${sentence}</p>
+`,
+      )}</div>
 `
 }${[worst, urgent, ...cureSentences(input)].map((sentence) => markup`<p class="lead">${sentence}</p>\n`)}
 <p>${[...unsolved, ...others, ...flues, ...closing].join(' ')}</p>
