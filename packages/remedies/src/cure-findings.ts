@@ -1,9 +1,18 @@
 import { compileHouse, type House } from '@evendraft/house';
 import { judge, type Finding, type LimitSet } from '@evendraft/rules';
-import { worstCaseStudy, type DuctRun } from '@evendraft/studies';
+import {
+  exhaustCurveStudy,
+  questionOf,
+  worstCaseStudy,
+  type DuctRun,
+  type ExhaustCurveStudy,
+  type Situation,
+  type StudyOptions,
+} from '@evendraft/studies';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
 import type { MakeUpSize } from './internal/make-up-size.js';
+import { largestExhaust } from './largest-exhaust.js';
 
 export type { MakeUpSize } from './internal/make-up-size.js';
 
@@ -23,14 +32,32 @@ export interface CuredFinding {
   readonly cures: readonly SolvedCure[];
 }
 
+/** The pressure against the flow of the largest exhaust, as the house is and with make-up air; plain JSON. */
+export interface MakeUpCurves {
+  /** Whose weather, doors and airtightness all curves share. */
+  readonly situation: Pick<Situation, 'label' | 'weather' | 'airtightness'>;
+  readonly asItIs: ExhaustCurveStudy;
+  readonly withMakeUp: readonly {
+    readonly makeUp: MakeUpSize;
+    readonly curve: ExhaustCurveStudy;
+  }[];
+}
+
+/** Findings with their cures, and what make-up air makes of the pressure; plain JSON. */
+export interface CuredHouse {
+  readonly findings: readonly CuredFinding[];
+  /** Absent where no make-up air was sized, or no situation was given for curves. */
+  readonly makeUpCurves?: MakeUpCurves;
+}
+
 /** How cures are solved. */
-export interface CureOptions {
+export interface CureOptions extends StudyOptions {
   /** The house's own findings by the same set, where they are known already. */
   readonly findings?: readonly Finding[];
   /** Run of a make-up duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
+  /** Whose weather, doors and airtightness count in exhaust curves; no curves when absent. */
+  readonly curvesIn?: Situation;
 }
 
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
@@ -45,38 +72,56 @@ const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
  *
  * @param house - the house
  * @param limitSet - the limits
- * @param options - known findings, duct run, signal, progress
+ * @param options - known findings, duct run, situation of curves, signal, what a stop gives (cures that are solved
+ * by then), progress
  * @returns findings of the house with their cures; those within their limit and those not judged have none
  */
 export async function cureFindings(
   house: House,
   limitSet: LimitSet,
   options: CureOptions = {},
-): Promise<readonly CuredFinding[]> {
-  const { run = usualRun, signal, onProgress } = options;
+): Promise<CuredHouse> {
+  const { run = usualRun, curvesIn, signal, whenStopped, onProgress } = options;
   const findings = options.findings ?? (await findingsOf(house, limitSet, signal));
   const wanted = findings.filter(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
   );
-  if (wanted.length === 0) return findings.map((finding) => ({ finding, cures: [] }));
+  if (wanted.length === 0) {
+    return { findings: findings.map((finding) => ({ finding, cures: [] })) };
+  }
 
-  const made = await makeUpChanges(house, {
-    limitSet,
-    appliances: wanted.map(({ appliance }) => appliance),
-    run,
-    ...(signal === undefined ? {} : { signal }),
-  });
+  /** Nothing where the work was stopped and is to give what it has. */
+  const unlessStopped = async <Result>(work: Promise<Result>): Promise<Result | undefined> => {
+    try {
+      return await work;
+    } catch (error) {
+      if (whenStopped === 'keep' && signal?.aborted === true) return undefined;
+      throw error;
+    }
+  };
+  const made = await unlessStopped(
+    makeUpChanges(house, {
+      limitSet,
+      appliances: wanted.map(({ appliance }) => appliance),
+      run,
+      ...(curvesIn === undefined ? {} : { curvesIn }),
+      ...(signal === undefined ? {} : { signal }),
+    }),
+  );
   const changes: readonly HouseChange[] = [
     ...changesOf(house),
-    ...made,
+    ...(made ?? []),
     ...wanted.map(({ appliance }) => sealed(house, appliance)),
   ];
   const solved: { readonly change: HouseChange; readonly after: readonly Finding[] }[] = [];
   for (const [index, change] of changes.entries()) {
-    solved.push({ change, after: await worstFindings(change.houses, limitSet, signal) });
+    const after = await unlessStopped(worstFindings(change.houses, limitSet, signal));
+    if (after === undefined) break;
+    solved.push({ change, after });
     onProgress?.(index + 1, changes.length);
   }
-  return findings.map((finding) => ({
+  const makeUpCurves = await unlessStopped(makeUpCurvesOf(house, made ?? [], options));
+  const cured = findings.map((finding) => ({
     finding,
     cures: !wanted.includes(finding)
       ? []
@@ -87,6 +132,29 @@ export async function cureFindings(
           return [{ cure, ...(makeUp === undefined ? {} : { makeUp }), after: own }];
         }),
   }));
+  return { findings: cured, ...(makeUpCurves === undefined ? {} : { makeUpCurves }) };
+}
+
+async function makeUpCurvesOf(
+  house: House,
+  made: readonly HouseChange[],
+  { curvesIn, signal }: CureOptions,
+): Promise<MakeUpCurves | undefined> {
+  const withMakeUp = made.flatMap(({ makeUp, exhaustCurve: curve }) =>
+    makeUp === undefined || curve === undefined ? [] : [{ makeUp, curve }],
+  );
+  const device = largestExhaust(house);
+  const result = compileHouse(house);
+  if (curvesIn === undefined || device === undefined || !result.ok || withMakeUp.length === 0) {
+    return undefined;
+  }
+  const { label, weather, airtightness } = curvesIn;
+  const asItIs = await exhaustCurveStudy(
+    result.compiled,
+    { ...questionOf(result.compiled, curvesIn), device: device.id },
+    signal === undefined ? {} : { signal },
+  );
+  return asItIs && { situation: { label, weather, airtightness }, asItIs, withMakeUp };
 }
 
 function sealed(house: House, appliance: string): HouseChange {

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { findingSchema } from './finding-schema.js';
-import { text, volumeFlowM3PerS } from './shared-schemas.js';
+import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const obstacleSchema = z.union([
   z.strictObject({ kind: z.literal('stays shut'), item: text }),
@@ -21,6 +21,17 @@ const makeUpSchema = z.strictObject({
   obstacle: z.exactOptional(obstacleSchema),
 });
 
+const exhaustPoint = { exhaustFlowM3PerS: volumeFlowM3PerS, pressurePa };
+
+const exhaustCurveSchema = z.strictObject({
+  question: z.literal('exhaust curve'),
+  device: text,
+  zone: text,
+  baselinePa: pressurePa,
+  points: z.array(z.strictObject(exhaustPoint)),
+  operatingPoints: z.array(z.strictObject({ ...exhaustPoint, speed: text })),
+});
+
 /** Cures with the numbers of the house that has them. */
 export const cureResultsSchema = z.union([
   z.strictObject({ status: z.literal('nothing to cure') }),
@@ -37,6 +48,13 @@ export const cureResultsSchema = z.union([
             after: findingSchema,
           }),
         ),
+      }),
+    ),
+    makeUpCurves: z.exactOptional(
+      z.strictObject({
+        situation: z.strictObject({ label: text, weather: text, airtightness: text }),
+        asItIs: exhaustCurveSchema,
+        withMakeUp: z.array(z.strictObject({ makeUp: makeUpSchema, curve: exhaustCurveSchema })),
       }),
     ),
   }),
