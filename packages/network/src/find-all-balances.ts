@@ -1,7 +1,7 @@
 import type { AirState } from '@evendraft/airflow';
 import type { Balance, UnsolvedBalance } from './balance.js';
 import type { PressureBounds, SearchedColumn } from './internal/column-bounds.js';
-import { pressureBounds } from './internal/column-bounds.js';
+import { boundsWidth, closerBounds, firstBounds } from './internal/column-bounds.js';
 import type { ColumnState, StatedColumn } from './internal/column-states.js';
 import { descriptionIssues } from './internal/description-issues.js';
 import { freeRisingFans } from './internal/freed-network.js';
@@ -61,6 +61,8 @@ export type AllBalancesResult =
   | UnsolvedBalance;
 
 const defaultMostSolves = 20_000;
+/** Rounds in which bounds on all balances are drawn closer. */
+const mostBoundRounds = 8;
 
 /**
  * Finds every balance of a network in which fans' curves rise or columns have two states.
@@ -123,12 +125,15 @@ export function boundBalances(
 ): PressureBounds | undefined {
   const search = balanceSearch(description, scenario, options);
   if ('status' in search) return undefined;
-  const { columns } = search;
-  return pressureBounds(
-    search,
-    columns.map(() => undefined),
-    undefined,
-  );
+  const open = search.columns.map(() => undefined);
+  let bounds = firstBounds(search, open);
+  for (let round = 0; bounds !== undefined && round < mostBoundRounds; round++) {
+    const closer = closerBounds(search, open, bounds);
+    const slow = boundsWidth(closer) > 0.9 * boundsWidth(bounds);
+    bounds = closer;
+    if (slow) break;
+  }
+  return bounds;
 }
 
 function balanceSearch(
@@ -160,7 +165,6 @@ function balanceSearch(
       )
       .map((column) => searchedColumn(description, scenario, column)),
     densities: columnDensities(description, scenario, asked),
-    zones: description.zones.length,
     budget: { left: mostSolves },
   };
 }
