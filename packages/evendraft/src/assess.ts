@@ -88,7 +88,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     beside: beside.map((set) => judgedSet({ compiled, worstCase, limitSet: set })),
     ...(attribution === undefined ? {} : { attribution }),
     cures: await curesOf(
-      { house, worstCase, findings, limitSet, when: options.cures },
+      { house, worstCase, findings, limitSet, beside, draft, when: options.cures },
       watched('cures'),
     ),
     ...(draft === undefined ? {} : { draft }),

@@ -13,7 +13,13 @@ export type { HoodFacts } from './air/judge-moving-air.js';
 export { compareRemedies } from './compare-remedies.js';
 export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
-export type { CuredFinding, CureOptions, MakeUpSize, SolvedCure } from './cure-findings.js';
+export type {
+  CuredFinding,
+  CureOptions,
+  DraftAfterCure,
+  MakeUpSize,
+  SolvedCure,
+} from './cure-findings.js';
 export { howFar } from './how-far.js';
 export type { HowFar } from './how-far.js';
 export { largestExhaust } from './largest-exhaust.js';

@@ -1,5 +1,6 @@
 import type { Verdict } from '@evendraft/rules';
 import type { SolvedCure } from '@evendraft/remedies';
+import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { fullStop } from './full-stop.js';
 import { makeUpSentence, sizeWords } from './size-words.js';
 import type { TerminalSection } from './terminal-findings.js';
@@ -18,10 +19,15 @@ export function terminalCures(section: TerminalSection): void {
     page.paragraph(fullStop(cures.why));
     return;
   }
-  page.paragraph(
-    'Worst value after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+  const ofSuction = cures.appliances.filter(({ cures: own }) =>
+    own.some(({ after }) => after.judged),
   );
-  for (const { appliance, cures: own } of cures.appliances) {
+  if (ofSuction.length > 0) {
+    page.paragraph(
+      'Worst suction after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+    );
+  }
+  for (const { appliance, cures: own } of ofSuction) {
     page.blank();
     page.table(
       [
@@ -44,9 +50,55 @@ export function terminalCures(section: TerminalSection): void {
     );
   }
   const sentence = makeUpSentence(cures, section.system);
-  if (sentence === undefined) return;
-  page.blank();
-  page.paragraph(sentence);
+  if (sentence !== undefined) {
+    page.blank();
+    page.paragraph(sentence);
+  }
+  fluesAfterCures(section);
+}
+
+function fluesAfterCures(section: TerminalSection): void {
+  const { page, assessment, printer } = section;
+  const { cures } = assessment;
+  const flues = draftCureRows(assessment, printer);
+  if (flues.length > 0) {
+    page.blank();
+    for (const sentence of draftCureIntroduction()) page.paragraph(sentence);
+  }
+  const [then, draft, start, gas, finding] = draftCureHeads;
+  for (const { appliance, rows } of flues) {
+    page.blank();
+    page.table(
+      [
+        { header: `Flue of the ${appliance}`, minimum: 20 },
+        { header: then, minimum: 8 },
+        ...[draft, start, gas].map((header) => ({ header, align: 'right' as const })),
+        {
+          header: finding,
+          minimum: 9,
+          dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
+        },
+      ],
+      rows.map(({ cure, cells }) => [
+        cure === undefined ? 'As it is.' : cureAgain(cure, section),
+        ...cells,
+      ]),
+    );
+  }
+  if (cures.status === 'solved' && cures.fluesNotSolved !== undefined) {
+    page.blank();
+    page.paragraph(fullStop(cures.fluesNotSolved));
+  }
+}
+
+/** A cure that was told in full above, where its suction is judged. */
+function cureAgain(cure: SolvedCure, section: TerminalSection): string {
+  const { makeUp, after } = cure;
+  if (after.judged === undefined) return cureWords(cure, section);
+  if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
+  const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
+  const size = sizeWords(makeUp.size, makeUp.dimension, section.system);
+  return `Bring in air: ${what}, ${size}.`;
 }
 
 /**
