@@ -45,7 +45,7 @@ export async function reportExtras(
   const curve =
     worst === undefined
       ? undefined
-      : await exhaustCurveData(compiled, { worst, assessment, signal });
+      : await exhaustCurveData(compiled, { worst, assessment, system, signal });
   const fans = question === undefined ? [] : fanSystemStudy(compiled, question).map(fanData);
   const flues = flueData(assessment);
   const makeUpOptions = makeUpOptionData(assessment, system);

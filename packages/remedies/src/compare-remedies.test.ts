@@ -61,6 +61,17 @@ describe('remedies side by side', () => {
     expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
   });
 
+  it('gives the exhaust curve as the house is and of every row, at the same flows', () => {
+    const { asItIs, rows } = comparison;
+    expect(asItIs!.points).toHaveLength(17);
+    const [duct] = rows;
+    for (const [index, { exhaustFlowM3PerS, pressurePa }] of duct!.exhaustCurve!.points.entries()) {
+      expect(exhaustFlowM3PerS).toBe(asItIs!.points[index]!.exhaustFlowM3PerS);
+      if (index > 0) expect(pressurePa).toBeGreaterThan(asItIs!.points[index]!.pressurePa);
+    }
+    expect(rows.every(({ exhaustCurve }) => exhaustCurve !== undefined)).toBe(true);
+  });
+
   it('ranks by the rule that is given', () => {
     const byUpkeep = rankRemedies(comparison.rows, [
       { by: 'things to look after', better: 'less', step: 0.5 },

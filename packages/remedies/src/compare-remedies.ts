@@ -1,20 +1,17 @@
-import { compileHouse, houseWeather, type House } from '@evendraft/house';
-import { judgeVelocity, type LimitSet } from '@evendraft/rules';
+import { compileHouse, type House } from '@evendraft/house';
+import type { LimitSet } from '@evendraft/rules';
 import {
-  balanceStudy,
-  situationAirStudy,
+  exhaustCurveStudy,
   sizeRemedy,
-  yearlyAirHeat,
-  yearlyFanEnergy,
-  type BalanceQuestion,
+  type ExhaustCurveStudy,
   type PressureTarget,
   type Remedy,
-  type SizingResult,
   type YearOfWeather,
 } from '@evendraft/studies';
+import { largestAlone } from './internal/largest-alone.js';
+import { remedyRowOf } from './internal/remedy-row-of.js';
 import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
-import { codeReadings, upkeepOf } from './remedy-facts.js';
 import type { RemedyRow } from './remedy-row.js';
 import { targetsOfLimitSet } from './targets-of-limit-set.js';
 
@@ -43,6 +40,8 @@ export interface RemedyComparison {
   /** The best first. */
   readonly rows: readonly RemedyRow[];
   readonly rank: RankRule;
+  /** The pressure against the flow of the largest exhaust, in the coldest weather, as the house is. */
+  readonly asItIs?: ExhaustCurveStudy;
   /** Appliances without a limit in the set: nothing here is sized for them. */
   readonly withoutLimit: readonly string[];
 }
@@ -69,115 +68,27 @@ export async function compareRemedies(
   const rows: RemedyRow[] = [];
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {
     const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
-    rows.push(rowOf(house, { remedy, sizing, options }));
+    rows.push(await remedyRowOf(house, { remedy, sizing, options }));
     onProgress?.(index + 1, remedies.length);
   }
+  const asItIs = rows.length === 0 ? undefined : await curveAsItIs(house, signal);
   return {
     question: 'compare',
     limitSet: limitSet.id,
     rows: rankRemedies(rows, rank),
     rank,
+    ...(asItIs === undefined ? {} : { asItIs }),
     withoutLimit,
   };
 }
 
-function rowOf(
+async function curveAsItIs(
   house: House,
-  of: {
-    readonly remedy: Remedy;
-    readonly sizing: SizingResult;
-    readonly options: CompareOptions;
-  },
-): RemedyRow {
-  const { remedy, sizing, options } = of;
-  const size = sizeOf(sizing);
-  const head = {
-    kind: remedy.kind,
-    remedy: remedy.what,
-    dimension: remedy.dimension,
-    sizing,
-    upkeep: upkeepOf[remedy.kind],
-    assumptions: remedy.assumptions,
-    code: size === undefined ? [] : codeReadings({ ...remedy, size }, house),
-  };
-  const exhaust = largestExhaust(house);
-  const result = compileHouse(size === undefined ? house : remedy.houseWith(size));
-  if (exhaust === undefined || !result.ok) return { ...head, situation: '', guidance: [] };
-  const { compiled } = result;
-  const [coldest] = [...compiled.house.weathers].sort(
-    (a, b) => a.outdoorTemperatureC - b.outdoorTemperatureC,
-  );
-  const speeds = compiled.house.devices.find(({ id }) => id === exhaust.id)?.speeds ?? [];
-  const question: BalanceQuestion = {
-    state: {
-      running: { [exhaust.id]: speeds.at(-1)?.name ?? 'on' },
-      doors: Object.fromEntries(
-        house.doors.map(({ id, baselinePosition }) => [id, baselinePosition]),
-      ),
-    },
-    weather: houseWeather(compiled.house, coldest!),
-  };
-  const balance = balanceStudy(compiled, question);
-  const air = situationAirStudy(compiled, question);
-  const entry = air?.entries.find(({ item }) => item === remedy.item);
-  const velocity = entry?.velocityMPerS;
-  const delivered =
-    balance.status === 'solved'
-      ? balance.devices.find(({ device }) => device === exhaust.id)?.deliveredFlowM3PerS
-      : undefined;
-  const yearlyKWh = yearlyEnergy(air, { options, supply: suppliedFlow(remedy, size) });
-  return {
-    ...head,
-    situation: `${balance.label}, ${balance.weather}`,
-    guidance:
-      entry?.areaM2 === undefined
-        ? []
-        : [
-            judgeVelocity({
-              subject: remedy.item,
-              place: 'at the hood',
-              flowM3PerS: entry.volumeFlowM3PerS,
-              areaM2: entry.areaM2,
-            }),
-          ],
-    ...(delivered === undefined ? {} : { exhaustFlowM3PerS: delivered }),
-    ...(velocity === undefined ? {} : { faceVelocityMPerS: velocity }),
-    ...(air === undefined ? {} : { inducedHeatW: air.inducedHeatW, temperingW: air.temperingW }),
-    ...(yearlyKWh === undefined ? {} : { yearlyKWh }),
-  };
-}
-
-function sizeOf(sizing: SizingResult): number | undefined {
-  switch (sizing.status) {
-    case 'sized':
-      return sizing.size;
-    case 'impossible':
-      return sizing.best;
-    case 'nothing needed':
-      return undefined;
-  }
-}
-
-function suppliedFlow({ kind }: Remedy, size: number | undefined): number {
-  return kind === 'powered make-up air' ? (size ?? 0) : 0;
-}
-
-/** Energy of the air that the exhaust draws in beyond the baseline, and of the supply fan [kWh]. */
-function yearlyEnergy(
-  air: ReturnType<typeof situationAirStudy>,
-  { options, supply }: { readonly options: CompareOptions; readonly supply: number },
-): number | undefined {
-  const { year, supplyFan = { pressureRisePa: 100, efficiency: 0.3 } } = options;
-  if (air === undefined || year === undefined) return undefined;
-  const massFlowKgPerS = Math.max(0, air.inflowKgPerS - air.baselineInflowKgPerS);
-  const { heatingKWh, coolingKWh } = yearlyAirHeat(
-    { massFlowKgPerS, hoursPerDay: year.hoursPerDay, roomTemperatureC: 20 },
-    year.weather,
-  );
-  const fan = yearlyFanEnergy({
-    volumeFlowM3PerS: supply,
-    ...supplyFan,
-    hoursPerDay: year.hoursPerDay,
-  });
-  return heatingKWh + coolingKWh + fan;
+  signal: AbortSignal | undefined,
+): Promise<ExhaustCurveStudy | undefined> {
+  const result = compileHouse(house);
+  const alone = result.ok ? largestAlone(result.compiled, largestExhaust(house)) : undefined;
+  if (!result.ok || alone === undefined) return undefined;
+  const { device, question } = alone;
+  return exhaustCurveStudy(result.compiled, { ...question, device }, signal ? { signal } : {});
 }

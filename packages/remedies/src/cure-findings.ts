@@ -1,12 +1,21 @@
 import { compileHouse, type House } from '@evendraft/house';
 import { judge, type Finding, type LimitSet } from '@evendraft/rules';
-import { worstCaseStudy, type DuctRun } from '@evendraft/studies';
+import {
+  exhaustCurveStudy,
+  questionOf,
+  worstCaseStudy,
+  type DuctRun,
+  type ExhaustCurveStudy,
+  type Situation,
+  type StudyOptions,
+} from '@evendraft/studies';
 import { draftAfterCure, worseDraft, type DraftAfterCure } from './draft-after-cure.js';
 import { linedChimneys, sealedAppliance, sealedTogether } from './internal/flue-changes.js';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
 import type { MakeUpSize } from './internal/make-up-size.js';
 import { zonesWithOwnAir } from './internal/own-air.js';
+import { largestExhaust } from './largest-exhaust.js';
 
 export type { DraftAfterCure } from './draft-after-cure.js';
 export type { MakeUpSize } from './internal/make-up-size.js';
@@ -29,8 +38,26 @@ export interface CuredFinding {
   readonly cures: readonly SolvedCure[];
 }
 
+/** The pressure against the flow of the largest exhaust, as the house is and with make-up air; plain JSON. */
+export interface MakeUpCurves {
+  /** Whose weather, doors and airtightness all curves share. */
+  readonly situation: Pick<Situation, 'label' | 'weather' | 'airtightness'>;
+  readonly asItIs: ExhaustCurveStudy;
+  readonly withMakeUp: readonly {
+    readonly makeUp: MakeUpSize;
+    readonly curve: ExhaustCurveStudy;
+  }[];
+}
+
+/** Findings with their cures, and what make-up air makes of the pressure; plain JSON. */
+export interface CuredHouse {
+  readonly findings: readonly CuredFinding[];
+  /** Absent where no make-up air was sized, or no situation was given for curves. */
+  readonly makeUpCurves?: MakeUpCurves;
+}
+
 /** How cures are solved. */
-export interface CureOptions {
+export interface CureOptions extends StudyOptions {
   /** The house's own findings by the same set, where they are known already. */
   readonly findings?: readonly Finding[];
   /** Flues that are to be cured too: ids of their appliances, and the sets that limit draft, spillage and gas. */
@@ -40,8 +67,8 @@ export interface CureOptions {
   };
   /** Run of a make-up duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
+  /** Whose weather, doors and airtightness count in exhaust curves; no curves when absent. */
+  readonly curvesIn?: Situation;
 }
 
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
@@ -58,15 +85,16 @@ const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
  *
  * @param house - the house
  * @param limitSet - the limits
- * @param options - known findings, flues to cure, duct run, signal, progress
+ * @param options - known findings, flues to cure, duct run, situation of curves, signal, what a stop gives (cures that
+ * are solved by then), progress
  * @returns findings of the house with their cures; none where neither suction nor flue of the appliance presses
  */
 export async function cureFindings(
   house: House,
   limitSet: LimitSet,
   options: CureOptions = {},
-): Promise<readonly CuredFinding[]> {
-  const { run = usualRun, flues, signal, onProgress } = options;
+): Promise<CuredHouse> {
+  const { run = usualRun, curvesIn, flues, signal, whenStopped, onProgress } = options;
   const watch = signal === undefined ? {} : { signal };
   const findings = options.findings ?? (await outcomesOf(house, { limitSet, ...watch })).findings;
   const ofFlues = flues?.appliances ?? [];
@@ -78,28 +106,51 @@ export async function cureFindings(
         ofFlues.includes(appliance),
     )
     .map(({ appliance }) => appliance);
-  if (wanted.length === 0) return findings.map((finding) => ({ finding, cures: [] }));
+  if (wanted.length === 0) {
+    return { findings: findings.map((finding) => ({ finding, cures: [] })) };
+  }
 
-  const made = await makeUpChanges(house, { limitSet, appliances: wanted, run, ...watch });
+  /** Nothing where the work was stopped and is to give what it has. */
+  const unlessStopped = async <Result>(work: Promise<Result>): Promise<Result | undefined> => {
+    try {
+      return await work;
+    } catch (error) {
+      if (whenStopped === 'keep' && signal?.aborted === true) return undefined;
+      throw error;
+    }
+  };
+  const made = await unlessStopped(
+    makeUpChanges(house, {
+      limitSet,
+      appliances: wanted,
+      run,
+      ...(curvesIn === undefined ? {} : { curvesIn }),
+      ...watch,
+    }),
+  );
   const changes: readonly HouseChange[] = [
     ...changesOf(house),
     ...linedChimneys(house, ofFlues),
-    ...made,
+    ...(made ?? []),
     ...zonesWithOwnAir(house, wanted),
     ...wanted.map((appliance) => sealedAppliance(house, appliance)),
     ...sealedTogether(house, wanted),
   ];
   const solved: { readonly change: HouseChange; readonly after: Outcomes }[] = [];
   for (const [index, change] of changes.entries()) {
-    const after = await worstOutcomes(change.houses, {
-      limitSet,
-      ...(ofFlues.length === 0 || flues === undefined ? {} : { flueSets: flues.limitSets }),
-      ...watch,
-    });
+    const after = await unlessStopped(
+      worstOutcomes(change.houses, {
+        limitSet,
+        ...(ofFlues.length === 0 || flues === undefined ? {} : { flueSets: flues.limitSets }),
+        ...watch,
+      }),
+    );
+    if (after === undefined) break;
     solved.push({ change, after });
     onProgress?.(index + 1, changes.length);
   }
-  return findings.map((finding) => {
+  const makeUpCurves = await unlessStopped(makeUpCurvesOf(house, made ?? [], options));
+  const cured = findings.map((finding) => {
     const { appliance } = finding;
     return {
       finding,
@@ -121,6 +172,29 @@ export async function cureFindings(
           }),
     };
   });
+  return { findings: cured, ...(makeUpCurves === undefined ? {} : { makeUpCurves }) };
+}
+
+async function makeUpCurvesOf(
+  house: House,
+  made: readonly HouseChange[],
+  { curvesIn, signal }: CureOptions,
+): Promise<MakeUpCurves | undefined> {
+  const withMakeUp = made.flatMap(({ makeUp, exhaustCurve: curve }) =>
+    makeUp === undefined || curve === undefined ? [] : [{ makeUp, curve }],
+  );
+  const device = largestExhaust(house);
+  const result = compileHouse(house);
+  if (curvesIn === undefined || device === undefined || !result.ok || withMakeUp.length === 0) {
+    return undefined;
+  }
+  const { label, weather, airtightness } = curvesIn;
+  const asItIs = await exhaustCurveStudy(
+    result.compiled,
+    { ...questionOf(result.compiled, curvesIn), device: device.id },
+    signal === undefined ? {} : { signal },
+  );
+  return asItIs && { situation: { label, weather, airtightness }, asItIs, withMakeUp };
 }
 
 /** What a house with a cure comes to, by appliance. */

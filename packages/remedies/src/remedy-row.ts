@@ -1,6 +1,11 @@
 import type { Assumption } from '@evendraft/house';
 import type { RuleFinding } from '@evendraft/rules';
-import type { RemedyKind, SizeDimension, SizingResult } from '@evendraft/studies';
+import type {
+  ExhaustCurveStudy,
+  RemedyKind,
+  SizeDimension,
+  SizingResult,
+} from '@evendraft/studies';
 import type { CodeReading } from './remedy-facts.js';
 
 /** One remedy beside others; plain JSON. */
@@ -12,6 +17,8 @@ export interface RemedyRow {
   readonly sizing: SizingResult;
   /** The state in which the numbers below are taken: the largest exhaust at its highest speed, coldest weather. */
   readonly situation: string;
+  /** The pressure against the flow of the largest exhaust, in that weather, with the remedy. */
+  readonly exhaustCurve?: ExhaustCurveStudy;
   /** What the largest exhaust delivers there with the remedy [m³/s]. */
   readonly exhaustFlowM3PerS?: number;
   /** Speed of the make-up air where it leaves the opening [m/s]. */

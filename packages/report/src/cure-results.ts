@@ -1,4 +1,4 @@
-import type { SolvedCure } from '@evendraft/remedies';
+import type { MakeUpCurves, SolvedCure } from '@evendraft/remedies';
 
 /** Cures with the numbers of the house that has them, or why there are none. */
 export type CureResults =
@@ -14,4 +14,6 @@ export type CureResults =
         readonly appliance: string;
         readonly cures: readonly SolvedCure[];
       }[];
+      /** Present where make-up air was sized. */
+      readonly makeUpCurves?: MakeUpCurves;
     };

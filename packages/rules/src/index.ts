@@ -3,6 +3,7 @@
  *
  * Central type: {@link Finding}. Read next: `finding.ts`, then `judge.ts`; the data is in `limit-sets/`.
  */
+export type { AirFacts, DoorFacts, HoodFacts } from './air-facts.js';
 export { cautions } from './cautions.js';
 export { chooseLimit } from './choose-limit.js';
 export type { LimitChoice, MissingFact } from './choose-limit.js';

@@ -7,7 +7,8 @@ import {
 import type { ExtremeKind } from './internal/keep-extremes.js';
 import { nextTurn } from './internal/next-turn.js';
 import { searchExtremes } from './internal/search-extremes.js';
-import type { StudyOptions, WorstCaseCoverage } from './worst-case-study.js';
+import type { StudyOptions } from './study-options.js';
+import type { WorstCaseCoverage } from './worst-case-study.js';
 import type { WorstPressure } from './worst-of-balances.js';
 
 /** How far the pressure of one zone goes either way. */

@@ -10,7 +10,7 @@ import { solveStates } from './internal/solve-states.js';
 import { pressureRangeStudy } from './pressure-range-study.js';
 import type { Situation } from './state-balance.js';
 import { StudyArgumentError } from './study-argument-error.js';
-import type { StudyOptions } from './worst-case-study.js';
+import type { WorstCaseOptions } from './study-options.js';
 
 /** A pressure difference between two zones in one situation. */
 export interface ZoneDifference extends Situation {
@@ -55,7 +55,7 @@ const rowsPerBatch = 512;
 export async function zoneDifferenceStudy(
   compiled: CompiledHouse,
   pairs: readonly (readonly [string, string])[],
-  options: Pick<StudyOptions, 'signal' | 'onProgress' | 'listUpTo'> = {},
+  options: Pick<WorstCaseOptions, 'signal' | 'onProgress' | 'listUpTo'> = {},
 ): Promise<ZoneDifferenceStudy> {
   const { house } = compiled;
   const { listUpTo = 200_000, signal, onProgress } = options;

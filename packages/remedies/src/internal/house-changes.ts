@@ -1,4 +1,5 @@
 import type { House } from '@evendraft/house';
+import type { ExhaustCurveStudy } from '@evendraft/studies';
 import type { MakeUpSize } from './make-up-size.js';
 
 /** A change to a house: as one changed house, or as several of which the worst counts. */
@@ -6,6 +7,8 @@ export interface HouseChange {
   readonly cure: string;
   readonly houses: readonly House[];
   readonly makeUp?: MakeUpSize;
+  /** Of the largest exhaust in the house with the make-up air. */
+  readonly exhaustCurve?: ExhaustCurveStudy;
   /** Ids of the appliances that it is meant for; absent where it is for all. */
   readonly onlyFor?: readonly string[];
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { combustionFindingSchema, draftVerdictSchema } from './draft-schema.js';
 import { findingSchema } from './finding-schema.js';
-import { text, volumeFlowM3PerS } from './shared-schemas.js';
+import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const obstacleSchema = z.union([
   z.strictObject({ kind: z.literal('stays shut'), item: text }),
@@ -20,6 +20,17 @@ const makeUpSchema = z.strictObject({
   size: z.number().meta({ description: 'Area in m², diameter in m, volume flow in m³/s, share.' }),
   keepsLimits: z.boolean(),
   obstacle: z.exactOptional(obstacleSchema),
+});
+
+const exhaustPoint = { exhaustFlowM3PerS: volumeFlowM3PerS, pressurePa };
+
+const exhaustCurveSchema = z.strictObject({
+  question: z.literal('exhaust curve'),
+  device: text,
+  zone: text,
+  baselinePa: pressurePa,
+  points: z.array(z.strictObject(exhaustPoint)),
+  operatingPoints: z.array(z.strictObject({ ...exhaustPoint, speed: text })),
 });
 
 /** Cures with the numbers of the house that has them. */
@@ -46,6 +57,13 @@ export const cureResultsSchema = z.union([
             ),
           }),
         ),
+      }),
+    ),
+    makeUpCurves: z.exactOptional(
+      z.strictObject({
+        situation: z.strictObject({ label: text, weather: text, airtightness: text }),
+        asItIs: exhaustCurveSchema,
+        withMakeUp: z.array(z.strictObject({ makeUp: makeUpSchema, curve: exhaustCurveSchema })),
       }),
     ),
   }),

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { stoppedSchema } from './incomplete-schema.js';
 import { count, pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const situation = {
@@ -103,6 +104,7 @@ export const worstCaseSchema = z.strictObject({
       proved: z.boolean(),
     }),
   ),
+  stopped: z.exactOptional(stoppedSchema),
   proof: z.strictObject({
     largestRelativeResidual: z.number().meta({ unit: '-' }),
     largestEnclosureRadiusPa: pressurePa.nullable(),
