@@ -14,6 +14,7 @@ export type {
   CuredFinding,
   CuredHouse,
   CureOptions,
+  DraftAfterCure,
   MakeUpCurves,
   MakeUpSize,
   SolvedCure,
