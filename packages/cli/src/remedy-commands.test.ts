@@ -110,9 +110,11 @@ describe('evendraft compare', () => {
     );
     expect(code).toBe(0);
     const result = JSON.parse(out) as {
-      readonly comparison: { readonly rows: readonly { readonly yearlyKWh: number }[] };
+      readonly comparison: {
+        readonly rows: readonly { readonly year: { readonly totalKWh: number } }[];
+      };
     };
-    expect(result.comparison.rows[0]!.yearlyKWh).toBeGreaterThan(0);
+    expect(result.comparison.rows[0]!.year.totalKWh).toBeGreaterThan(0);
     await writeFile(year, 'hour,temperature [C]\n1,warm\n');
     const wrong = await run('compare', house, '--year', year);
     expect(wrong.code).toBe(2);

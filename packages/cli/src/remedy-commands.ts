@@ -76,7 +76,10 @@ export function addRemedyCommands(
           .argParser(rankRule)
           .default([], 'limits,code,heat,upkeep,margin'),
       )
-      .option('--year <file>', 'CSV with one row an hour and a column "temperature [C]" or "[F]"')
+      .option(
+        '--year <file>',
+        'CSV, one row an hour: "temperature [C]" or "[F]", and where known "wind speed [m/s]", "wind direction [deg]", "pressure [hPa]"',
+      )
       .option(
         '--hours-per-day <hours>',
         'how long the largest exhaust runs, for --year',

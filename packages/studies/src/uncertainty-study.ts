@@ -64,7 +64,14 @@ export async function uncertaintyStudy(
   question: UncertaintyQuestion,
   options: UncertaintyOptions = {},
 ): Promise<UncertaintyStudy> {
-  const { samples = usualSamples, seed = 1, signal, whenStopped = 'reject', onProgress, createPool } = options;
+  const {
+    samples = usualSamples,
+    seed = 1,
+    signal,
+    whenStopped = 'reject',
+    onProgress,
+    createPool,
+  } = options;
   const { ranges, situations, targets = [] } = question;
   requireSense(compiled, question, samples);
   const knobs = knobsOf(compiled, ranges);
