@@ -31,6 +31,8 @@ import { writeReports, type ReportTargets, type WrittenReport } from './write-re
 export interface AssessFlags {
   readonly units: 'us' | 'si';
   readonly json: boolean;
+  /** Everything on the terminal, and not only what decides. */
+  readonly all: boolean;
   readonly limits: readonly string[];
   readonly region: readonly RuleRegion[];
   readonly facts?: string;
@@ -91,6 +93,7 @@ export async function assessCommand(
           system: flags.units,
           width: Math.min(Math.max(streams.width, 60), 100),
           color: streams.color,
+          ...(flags.all ? {} : { restWith: '--all' }),
         }),
   );
   const allWritten = await writeAsked(

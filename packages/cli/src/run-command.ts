@@ -86,6 +86,7 @@ export async function runCommand(
       'seed of the draws',
       number({ least: 0, most: 2 ** 31, whole: true }),
     )
+    .option('--all', 'print everything, and not only what decides', false)
     .option('--json', 'print the whole result as JSON', false)
     .option('--report <file>', 'write the report as one page, HTML that needs nothing beside it')
     .option('--pdf <file>', 'print that page; needs a browser (CHROMIUM_PATH, or one on the PATH)')

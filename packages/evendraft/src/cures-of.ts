@@ -37,13 +37,18 @@ export async function curesOf(
   options: StudyOptions,
 ): Promise<Unfinished<CureResults>> {
   const { house, worstCase, findings, limitSet, worst, when = 'if quick' } = input;
+  const whole = worstCase.stopped === undefined;
   const pressing = findings.some(
     ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
   );
-  if (!pressing) return { result: { status: 'nothing to cure' } };
+  if (findings.length === 0 || (whole && !pressing)) {
+    return { result: { status: 'nothing to cure' } };
+  }
   if (when === 'never') {
     return { result: { status: 'not solved', why: 'Cures were not asked for.' } };
   }
+  // Of a worst case that may not be the worst, cures would be too few and too small.
+  if (!whole) return notBegun;
   const { solves } = worstCase.counts;
   if (when === 'if quick' && solves > mostSolves) {
     return {
@@ -53,13 +58,7 @@ export async function curesOf(
       },
     };
   }
-  // Cures of a worst case that may not be the worst would be too small.
-  if (worstCase.stopped !== undefined || isOver(options)) {
-    return {
-      result: { status: 'not solved', why: 'The work was stopped before the cures were solved.' },
-      stopped: { done: 0 },
-    };
-  }
+  if (isOver(options)) return notBegun;
   let reached: { readonly done: number; readonly of?: number } = { done: 0 };
   const { findings: cured, makeUpCurves } = await cureFindings(house, limitSet, {
     findings,
@@ -81,6 +80,11 @@ export async function curesOf(
     ...(isOver(options) && reached.done !== reached.of ? { stopped: reached } : {}),
   };
 }
+
+const notBegun: Unfinished<CureResults> = {
+  result: { status: 'not solved', why: 'The work was stopped before the cures were solved.' },
+  stopped: { done: 0 },
+};
 
 function isOver({ signal, whenStopped }: StudyOptions): boolean {
   return whenStopped === 'keep' && signal?.aborted === true;

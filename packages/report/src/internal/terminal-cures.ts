@@ -1,8 +1,9 @@
 import type { Verdict } from '@evendraft/rules';
 import type { SolvedCure } from '@evendraft/remedies';
+import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { makeUpSentence, sizeWords } from './size-words.js';
-import type { TerminalSection } from './terminal-findings.js';
+import { curesInShort, type TerminalSection } from './terminal-findings.js';
 
 /**
  * Each cure with the numbers of the house that has it, and the make-up air that is recommended.
@@ -47,6 +48,44 @@ export function terminalCures(section: TerminalSection): void {
   if (sentence === undefined) return;
   page.blank();
   page.paragraph(sentence);
+}
+
+/**
+ * What the cures come to, appliance by appliance: those that keep the limit, or the one that comes closest.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalCuresInShort(section: TerminalSection): void {
+  const { page, assessment, system } = section;
+  const { cures, findings } = assessment;
+  if (cures.status === 'nothing to cure') return;
+  if (cures.status === 'not solved') {
+    for (const finding of findingsByUrgency(findings)) {
+      for (const text of curesInShort(finding.cures)) page.bullet(`${finding.appliance}: ${text}`);
+    }
+    page.bullet(`Cures were not solved. ${fullStop(cures.why)}`);
+    return;
+  }
+  for (const { appliance, cures: own } of cures.appliances) {
+    page.bullet(`${appliance}: ${outcomeWords(own, section)}`);
+  }
+  const sentence = makeUpSentence(cures, system);
+  if (sentence !== undefined) page.bullet(sentence);
+}
+
+function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): string {
+  const { printer } = section;
+  const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
+  const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
+  if (keeping.length > 0) {
+    return `of the ${count} solved, each by itself, ${keeping.length === 1 ? 'this brings' : 'these bring'} it within its limit: ${keeping.map((cure) => cureWords(cure, section)).join(' ')}`;
+  }
+  const [closest] = cures
+    .filter(({ after }) => after.judged !== undefined)
+    .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
+  if (closest === undefined) return `none of the ${count} solved could be judged.`;
+  const { valuePa, limitPa } = closest.after.judged!;
+  return `none of the ${count} solved, each by itself, brings it within its limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}`;
 }
 
 /**

@@ -18,13 +18,13 @@ export interface SolveListedOptions {
 export interface Patience {
   /** Work in this thread first, to see how long a situation takes [ms]. */
   readonly tryMs: number;
-  /** Work left for which workers, who take some tenths of a second to start, are worth it [ms]. */
+  /** Work left for which workers, who take about a second to start, are worth it [ms]. */
   readonly worthMs: number;
 }
 
 type Solved = StateBalance | UnsolvedState;
 
-const usualPatience: Patience = { tryMs: 300, worthMs: 1500 };
+const usualPatience: Patience = { tryMs: 300, worthMs: 3000 };
 
 /** Situations that a worker is given at once. */
 const situationsAtOnce = 32;
