@@ -13,7 +13,7 @@ import { remedyRowOf } from './internal/remedy-row-of.js';
 import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import type { RemedyRow } from './remedy-row.js';
-import { targetsOfLimitSet } from './targets-of-limit-set.js';
+import { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
 
 /** How remedies are compared. */
 export interface CompareOptions {
@@ -23,6 +23,8 @@ export interface CompareOptions {
   readonly targets?: readonly PressureTarget[];
   /** How far inside each limit a size must stay; 0 when absent [Pa]. */
   readonly reservePa?: number;
+  /** A pressure above outdoors that no room inside may exceed, beside the targets; none when absent [Pa]. */
+  readonly highestPa?: number;
   /** Order of the rows; {@link usualRankRule} when absent. */
   readonly rank?: RankRule;
   /** A year of weather with the hours a day in which the largest exhaust runs; no yearly energy when absent. */
@@ -63,7 +65,11 @@ export async function compareRemedies(
 ): Promise<RemedyComparison> {
   const { remedies, reservePa = 0, rank = usualRankRule, onProgress, signal } = options;
   const ofSet = targetsOfLimitSet(house, limitSet, reservePa);
-  const targets = options.targets ?? ofSet.targets;
+  const wanted = options.targets ?? ofSet.targets;
+  const targets =
+    options.highestPa === undefined || wanted.length === 0
+      ? wanted
+      : [...wanted, ...targetsAgainstPushing(house, options.highestPa)];
   const withoutLimit = options.targets === undefined ? ofSet.withoutLimit : [];
   const rows: RemedyRow[] = [];
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {

@@ -28,6 +28,6 @@ export { rankRemedies, usualRankRule } from './rank-rule.js';
 export type { RankCriterion, RankRule } from './rank-rule.js';
 export { codeReadings, upkeepOf } from './remedy-facts.js';
 export type { CodeReading, RemedyForCode } from './remedy-facts.js';
-export type { RemedyRow } from './remedy-row.js';
-export { targetsOfLimitSet } from './targets-of-limit-set.js';
+export type { RemedyRow, RemedyYear } from './remedy-row.js';
+export { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
 export type { LimitTargets } from './targets-of-limit-set.js';
