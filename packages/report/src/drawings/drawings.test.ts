@@ -210,7 +210,7 @@ describe('drawExhaustCurve', () => {
 describe('drawExceedance', () => {
   it('never calls certain or impossible what is neither', () => {
     const svg = drawExceedance(given(everyExtra.exceedance), wide);
-    for (const words of ['over 99 %', '46 %', 'under 1 %'])
+    for (const words of ['over 99\u00a0%', '46\u00a0%', 'under 1\u00a0%'])
       expect(svg).toContain(`>${words}</text>`);
   });
 });
@@ -224,6 +224,6 @@ describe('drawStateStrip', () => {
     }));
     const svg = drawStateStrip({ situations }, wide);
     expect(svg.match(/Pa<\/text>/gu)).toHaveLength(6);
-    expect(svg).toContain('2000 situations from \u2212100.0 Pa to 0.0 Pa');
+    expect(svg).toContain('2000 situations from \u2212100.0\u00a0Pa to 0.0\u00a0Pa');
   });
 });
