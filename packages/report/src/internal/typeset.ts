@@ -1,5 +1,4 @@
 /** A hyphen before a digit that opens a text or a word, colour of a terminal aside: a minus. */
-// eslint-disable-next-line no-control-regex -- the sequence that switches a terminal's colour begins with a control character
 const minus = /(?<=^|[\s(]|\u001b\[[\d;]*m)-(?=\d)/gmu;
 
 /** A space between a number and its unit. */
