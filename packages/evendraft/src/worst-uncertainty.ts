@@ -54,7 +54,10 @@ export async function worstUncertainty(
 }
 
 /** Whether the work was stopped before the first draw; where it is to reject the study itself does. */
-function isOver({ signal, whenStopped }: Pick<UncertaintyOptions, 'signal' | 'whenStopped'>): boolean {
+function isOver({
+  signal,
+  whenStopped,
+}: Pick<UncertaintyOptions, 'signal' | 'whenStopped'>): boolean {
   return whenStopped === 'keep' && signal?.aborted === true;
 }
 
