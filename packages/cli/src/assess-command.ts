@@ -11,6 +11,7 @@ import {
   type RuleRegion,
   type ScreenFacts,
   type SignOff,
+  type WhenAir,
   type WhenCures,
   type WhenDraft,
 } from 'evendraft';
@@ -37,6 +38,7 @@ export interface AssessFlags {
   readonly facts?: string;
   readonly cures: WhenCures;
   readonly draft: WhenDraft;
+  readonly air: WhenAir;
   /** Draws; true where no number was given. */
   readonly uncertainty?: number | true;
   readonly seed?: number;
@@ -166,12 +168,13 @@ function optionsOf(
   sets: ChosenLimitSets,
   facts: ScreenFacts,
 ): Prepared['options'] {
-  const { region, cures, draft, uncertainty, seed } = flags;
+  const { region, cures, draft, air, uncertainty, seed } = flags;
   return {
     ...sets,
     facts,
     cures,
     draft,
+    air,
     createPool: situationWorkers,
     ...(region.length === 0 ? {} : { regions: region }),
     ...(uncertainty === undefined

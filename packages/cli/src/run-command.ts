@@ -71,6 +71,12 @@ export async function runCommand(
       'if quick',
     )
     .option(
+      '--air <when>',
+      'solve how far the house may go, what fails and the air beside appliances: auto (where it is quick), always or never',
+      whenCures,
+      'if quick',
+    )
+    .option(
       '--uncertainty [draws]',
       'how sure the numbers are: draw what is uncertain so often',
       draws,

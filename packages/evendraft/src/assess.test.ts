@@ -75,6 +75,37 @@ describe('assess', () => {
     expect(leaky.cures).toEqual({ status: 'nothing to cure' });
   }, 60_000);
 
+  it('asks how far the house may go, what its air does, and what its dryer does', () => {
+    const { air } = assessment;
+    if (air?.status !== 'solved') throw new Error('the house is quick to solve');
+    const [boiler] = air.howFar.airtightness;
+    // The boiler is beyond its limit, so that the house would have to be leakier than it was tested.
+    if (boiler?.answer.status !== 'found') throw new Error('some airtightness keeps it');
+    expect(boiler.answer.flowM3PerS).toBeGreaterThan(
+      house().airtightness.cases[0]!.volumeFlowM3PerS,
+    );
+    expect(air.howFar.together!.smallestThatBreak).toContainEqual(['hood']);
+    expect(air.guidance.map(({ rule }) => rule)).toContain('soil-gas-suction');
+    expect(air.dryers.map(({ dryer }) => dryer)).toEqual(['dryer']);
+    expect(air.failures).toEqual([]);
+  });
+
+  it('lays failures beside the house as it is, and takes facts of doors and hoods', async () => {
+    const fed = house({ makeUp: { inlet: { opensWith: 'hood', diameter: '8 in' } } });
+    const { air } = await assess(fed, {
+      cures: 'never',
+      facts: { hoods: { hood: { widthM: 0.76, place: 'at a wall' } } },
+    });
+    if (air?.status !== 'solved') throw new Error('the house is quick to solve');
+    const [asItIs, stuck] = air.failures;
+    expect(asItIs!.failure).toBe('as it is');
+    expect(stuck!.failure).toBe('damper stuck shut');
+    expect(stuck!.lowest.pressurePa).toBeLessThan(asItIs!.lowest.pressurePa);
+    const byWidth = air.guidance.find(({ rule }) => rule === 'hood-flow-by-width');
+    expect(byWidth!.verdict).not.toBe('not judged');
+    expect((await assess(fed, { cures: 'never', air: 'never' })).air).toBeUndefined();
+  }, 60_000);
+
   it('screens only the regions that were asked for', async () => {
     const german = await assess(house(), { cures: 'never', regions: ['Germany'] });
     expect(new Set(german.screens.map(({ region }) => region))).toEqual(

@@ -16,6 +16,7 @@ import {
   type WhenStopped,
   type WorstCaseOptions,
 } from '@evendraft/studies';
+import { airOf, type WhenAir } from './air-of.js';
 import { curesOf, type WhenCures } from './cures-of.js';
 import { draftOf, spillingAppliances, type WhenDraft } from './draft-of.js';
 import { worstSituation } from './extras/worst-situation.js';
@@ -29,7 +30,7 @@ import { worstAttribution } from './worst-attribution.js';
 import { worstUncertainty, type UncertaintyRequest } from './worst-uncertainty.js';
 
 /** What long work counts. */
-export type AssessWork = 'situations' | 'cures' | 'draws' | 'flue states';
+export type AssessWork = 'situations' | 'cures' | 'draws' | 'flue states' | 'questions of the air';
 
 /** What an assessment may be told. */
 export interface AssessOptions {
@@ -45,6 +46,8 @@ export interface AssessOptions {
   readonly cures?: WhenCures;
   /** Whether flues are solved with the house; where they take few situations when absent. */
   readonly draft?: WhenDraft;
+  /** Whether the air beside the appliances is solved, and how far it may go; where that takes few solves when absent. */
+  readonly air?: WhenAir;
   /** Asks how sure the numbers are; not asked when absent. */
   readonly uncertainty?: UncertaintyRequest;
   /** Stops the work. */
@@ -72,7 +75,7 @@ export interface AssessOptions {
  * @throws {@link HouseNotCompilable} where the house was put together by hand and does not hold together
  */
 export async function assess(house: House, options: AssessOptions = {}): Promise<Assessment> {
-  const { limitSet = defaultLimitSet, beside = [], regions, facts, createPool } = options;
+  const { limitSet = defaultLimitSet, beside = [], regions, facts = {}, createPool } = options;
   const { signal, whenStopped = 'reject', onProgress } = options;
   const compile = compileHouse(house);
   if (!compile.ok) throw new HouseNotCompilable(compile.issues);
@@ -114,6 +117,10 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     },
     watched('cures'),
   );
+  const air = await airOf(
+    { compiled, worstCase, limitSet, facts, when: options.air },
+    watched('questions of the air'),
+  );
   const parts =
     signal?.aborted === true
       ? unfinishedParts({
@@ -126,6 +133,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
               }),
           draft,
           cures,
+          air,
         })
       : [];
   return {
@@ -140,11 +148,12 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
     ...(attribution === undefined || attribution === 'stopped' ? {} : { attribution }),
     cures: cures.result,
     ...(draft.result === undefined ? {} : { draft: draft.result }),
+    ...(air.result === undefined ? {} : { air: air.result }),
     screens: runScreens(house, {
       // What a screen needs of the worst case may be among what was not solved.
       ...(worstCase.stopped === undefined ? { worstCase } : {}),
       ...(regions === undefined ? {} : { regions }),
-      ...(facts === undefined ? {} : { facts }),
+      facts,
     }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
     assumptions: [...house.assumptions, ...judgingAssumptions, ...ruleAssumptions],

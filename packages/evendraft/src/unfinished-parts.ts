@@ -1,4 +1,4 @@
-import type { CureResults, DraftResults, UnfinishedPart } from '@evendraft/report';
+import type { AirResults, CureResults, DraftResults, UnfinishedPart } from '@evendraft/report';
 import type { Stopped, UncertaintyStudy, WorstCaseStudy } from '@evendraft/studies';
 
 /** What the parts of a stopped assessment came to. */
@@ -10,6 +10,7 @@ export interface StoppedWork {
   readonly draws?: { readonly asked: number; readonly study: UncertaintyStudy | undefined };
   readonly draft: Unfinished<DraftResults | undefined>;
   readonly cures: Unfinished<CureResults>;
+  readonly air: Unfinished<AirResults | undefined>;
 }
 
 /** A result, and how far its work came where it was stopped. */
@@ -31,6 +32,7 @@ export function unfinishedParts({
   draws,
   draft,
   cures,
+  air,
 }: StoppedWork): readonly UnfinishedPart[] {
   const parts: UnfinishedPart[] = [];
   const add = (part: UnfinishedPart): void => void parts.push(part);
@@ -77,6 +79,13 @@ export function unfinishedParts({
       work: 'cures',
       ...cures.stopped,
       notProved: 'Cures that are not listed were not solved; a better one may be among them.',
+    });
+  }
+  if (air.stopped !== undefined) {
+    add({
+      work: 'questions of the air',
+      ...air.stopped,
+      notProved: 'How far the house may go and what fails were not worked out.',
     });
   }
   return parts;

@@ -1,6 +1,7 @@
 import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
 import type { Kernel } from './internal/kernel.js';
+import { flowOfActive } from './internal/link-flows.js';
 import { factorize, solveFactorized } from './internal/skyline.js';
 import { fillMatrix, sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
@@ -69,7 +70,7 @@ export function readingSensitivities(
     if (places.other !== undefined) readNode(places.other, -1);
   } else {
     const active = kernel.activePlace[places.link]!;
-    value = active < 0 ? 0 : state.massFlowKgPerS[active]!;
+    value = active < 0 ? 0 : flowOfActive(kernel, active);
     if (active >= 0) {
       const slope = state.slopeKgPerSPa[active]!;
       perLogScale[places.link] = value;
@@ -92,7 +93,7 @@ export function readingSensitivities(
   for (let link = 0; link < kernel.activeCount; link++) {
     const from = activeFrom[link]!;
     const to = activeTo[link]!;
-    const flow = state.massFlowKgPerS[link]!;
+    const flow = flowOfActive(kernel, link);
     const slope = state.slopeKgPerSPa[link]!;
     const difference = adjoint[from]! - adjoint[to]!;
     perLogScale[activeLink[link]!]! -= difference * flow;

@@ -2,6 +2,7 @@ import type { SolveResult } from './balance.js';
 import { BatchShapeError } from './batch-shape-error.js';
 import type { BuiltNetwork } from './built-network.js';
 import type { Kernel } from './internal/kernel.js';
+import { flowOfActive } from './internal/link-flows.js';
 import { columnsOf, lengthProblem, rowOf, rowProblem } from './internal/scenario-rows.js';
 import { solveRow } from './internal/solve-row.js';
 import type { ScenarioBatch } from './scenario.js';
@@ -123,10 +124,11 @@ export function createBatchResult(
 }
 
 function writeRow(
-  { zoneCount, linkCount, pressure, placeOfZone, activePlace, tally, iteration }: Kernel,
+  kernel: Kernel,
   result: BatchResult,
   { row, status }: { readonly row: number; readonly status: BatchStatus },
 ): void {
+  const { zoneCount, linkCount, pressure, placeOfZone, activePlace, iteration } = kernel;
   const solved = status === 'solved';
   result.status[row] = batchStatuses.indexOf(status);
   result.iterations[row] = solved || status === 'not-converged' ? iteration.iterations : 0;
@@ -136,7 +138,7 @@ function writeRow(
   if (result.massFlowKgPerS.length === 0) return;
   for (let link = 0; link < linkCount; link++) {
     const active = activePlace[link]!;
-    const flow = active < 0 ? 0 : tally.state.massFlowKgPerS[active]!;
+    const flow = active < 0 ? 0 : flowOfActive(kernel, active);
     result.massFlowKgPerS[row * linkCount + link] = solved ? flow : NaN;
   }
 }

@@ -18,4 +18,10 @@ export interface UnfinishedPart {
 
 /** What long work counts. */
 export type UnfinishedWork =
-  'situations' | 'orders of switching on' | 'draws' | 'flue states' | 'cures' | 'remedies';
+  | 'situations'
+  | 'orders of switching on'
+  | 'draws'
+  | 'flue states'
+  | 'cures'
+  | 'questions of the air'
+  | 'remedies';

@@ -16,6 +16,7 @@ const topKeys: readonly (keyof Assessment | keyof Sizing | keyof Comparison)[] =
   'beside',
   'cures',
   'draft',
+  'air',
   'attribution',
   'screens',
   'uncertainty',

@@ -3,6 +3,7 @@ import { answerSentences } from './answer-sentences.js';
 import type { Assessment } from './assessment.js';
 import { houseWords } from './internal/house-words.js';
 import { numberPrinter } from './internal/number-printer.js';
+import { terminalAir } from './internal/terminal-air.js';
 import { terminalAttribution } from './internal/terminal-attribution.js';
 import { terminalCures } from './internal/terminal-cures.js';
 import { terminalDraft } from './internal/terminal-draft.js';
@@ -85,6 +86,7 @@ function everything(section: TerminalSection, states: number): void {
   terminalStates(section, states);
   terminalStrip(section);
   terminalFlows(section);
+  terminalAir(section);
   terminalScreens(section);
   terminalRemarks(section);
 }

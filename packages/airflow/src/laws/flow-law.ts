@@ -23,25 +23,33 @@ export interface LinkState {
   readonly slopeKgPerSPa: Float64Array;
 }
 
-/** A group of which the links that have one end at a boundary come first. */
+/**
+ * A group whose links with an end at a boundary come first, zone by zone. Where the law brings a loop of its own,
+ * these are turned to leave their zone, with records prepared for their airs the other way round.
+ */
 export interface ZoneGroup extends LawGroup {
-  /** Place of the first link between two zones. */
+  /** Place after the last turned link of each zone. */
+  readonly zoneEnd: Int32Array;
+  /** Place of the first link that is not turned. */
   interior: number;
 }
 
 /**
- * What a sweep reads and writes that adds to the zones as it goes, one place a link.
- *
- * Each zone has two rows of four numbers in `rows`, one for the links that leave it and one for those that enter
- * it: the sum of their flows, of the sizes of their flows and of their slopes, and the zone's pressure as these
- * links see it, negative where they enter. So a link adds alike to whichever rows it has.
+ * What a sweep reads and writes that adds to the zones as it goes. By zone there is one place more, which holds no
+ * pressure and stands for every boundary, so that one loop serves all links that are not turned.
  */
 export interface ZoneTally {
-  readonly rows: Float64Array;
-  /** Where the row of a link begins; of a link between two zones, that of one of them. */
-  readonly firstRow: Int32Array;
-  /** Of a link between two zones, where the other row begins. */
-  readonly secondRow: Int32Array;
+  /** Pressures at which the laws are evaluated, by zone [Pa]. */
+  readonly pressurePa: Float64Array;
+  /** Sum of the flows that leave each zone, those that enter it negative [kg/s]. */
+  readonly residual: Float64Array;
+  /** Sum of the sizes of the flows at each zone [kg/s]. */
+  readonly through: Float64Array;
+  /** Sum of the slopes of the links at each zone [kg/(s Pa)]. */
+  readonly slopeSum: Float64Array;
+  /** Zones of each link's ends. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
   /** Pressure difference at zero pressure in the zones [Pa]. */
   readonly drivePa: Float64Array;
   readonly state: LinkState;
@@ -50,7 +58,7 @@ export interface ZoneTally {
   readonly chordFlow: Float64Array;
 }
 
-/** Flows and slopes of a group, added to the rows of its zones. */
+/** Flows and slopes of a group, added to the sums of its zones. */
 export type TallyBlock = (group: ZoneGroup, tally: ZoneTally) => void;
 
 /** Flows and slopes of a group from its pressure differences. */
@@ -124,6 +132,8 @@ export interface FlowLaw<Description> {
   /** Writes its record; allocates nothing. */
   prepare(description: Description, preparation: Preparation): void;
   readonly block: LawBlock;
+  /** The flow is the same at every pressure difference, so that one evaluation serves a whole solve. */
+  readonly constant?: true;
   /**
    * The inverse, where the law has one in closed form: pressure differences and slopes from mass flows. It only
    * serves to start a solve and need not be exact.
@@ -131,10 +141,11 @@ export interface FlowLaw<Description> {
   readonly inverseBlock?: LawBlock;
   /**
    * The block and the addition to the zones in one, where that was measured to pay; it leaves the flows and
-   * slopes of the block in the state, and no pressure differences.
+   * slopes of the block in the state, and no pressure differences. A law that has it is the same law the other way
+   * round when its airs are exchanged.
    */
   readonly tallyBlock?: TallyBlock;
-  /** Likewise, from the flows of the chords by the inverse: the tangents there, at the pressures in the rows. */
+  /** Likewise the tangents at the flows of the chords, for the start; it leaves slopes alone in the state. */
   readonly tallyStartBlock?: TallyBlock;
   /**
    * The streams of a law through which air can flow both ways at once, whose difference is the net flow at scale 1;

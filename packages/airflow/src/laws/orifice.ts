@@ -1,9 +1,9 @@
 import type { OrificeDescription } from './flow-law-description.js';
 import type { FlowLaw } from './flow-law.js';
-import { nearZeroWidthPa } from './near-zero-width.js';
 import { rangeProblems } from './internal/range-problem.js';
 import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
-import { powerLawBlock, powerLawInverseBlock, powerRecordLength } from './power-law.js';
+import { nearZeroWidthPa } from './near-zero-width.js';
+import { powerLawBlock, powerRecordLength } from './power-law.js';
 
 /**
  * A sharp-edged opening [kg/s].
@@ -39,10 +39,9 @@ export const orifice: FlowLaw<OrificeDescription> = {
     records[at] = area * Math.sqrt(2 * from.densityKgPerM3);
     records[at + 1] = area * Math.sqrt(2 * to.densityKgPerM3);
     records[at + 2] = 0.5;
-    records[at + 3] = Math.sqrt(nearZeroWidthPa);
+    records[at + 3] = 1 / Math.sqrt(nearZeroWidthPa);
   },
   block: powerLawBlock,
-  inverseBlock: powerLawInverseBlock,
   tallyBlock: powerLawTallyBlock,
   tallyStartBlock: powerLawTallyStartBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),

@@ -2,12 +2,13 @@ import type { PowerLawDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
-import { highBits, powerFromHigh, roughPower } from './internal/power.js';
-import { inversePowersAt, powersAt, powerTable } from './internal/power-table.js';
+import { cubicChord, cubicSlope } from './internal/near-zero.js';
+import { highBits, power, powerFromHigh } from './internal/power.js';
+import { powerTable, tabledPower } from './internal/power-table.js';
 import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
 import { powerProblems } from './internal/range-problem.js';
 
-/** Numbers in a record: forward and backward coefficient, exponent, width^exponent. */
+/** Numbers in a record: forward and backward coefficient, exponent n, width^(n−1). */
 export const powerRecordLength = 4;
 
 /**
@@ -28,10 +29,9 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     records[at] = scale * inletCoefficient(description, from);
     records[at + 1] = scale * inletCoefficient(description, to);
     records[at + 2] = n;
-    records[at + 3] = nearZeroWidthPa ** n;
+    records[at + 3] = power(nearZeroWidthPa, n - 1);
   },
   block: powerLawBlock,
-  inverseBlock: powerLawInverseBlock,
   tallyBlock: powerLawTallyBlock,
   tallyStartBlock: powerLawTallyStartBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
@@ -48,20 +48,18 @@ function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
     const x = pressureDifferencePa[link]!;
-    const size = Math.abs(x);
     // The sign bit picks the coefficient: a branch on the sign would be guessed wrong half the time.
     const high = highBits(x);
     const coefficient = records[at + (high >>> 31)]!;
     const n = records[at + 2]!;
-    if (size > nearZeroWidthPa) {
-      const chord = coefficient * powerFromHigh(size, high & 0x7fffffff, n - 1);
+    if (Math.abs(x) > nearZeroWidthPa) {
+      const chord = coefficient * powerFromHigh(Math.abs(x), high, n - 1);
       massFlowKgPerS[link] = chord * x;
       slopeKgPerSPa[link] = chord * n;
     } else {
-      const s = x / nearZeroWidthPa;
-      const flowAtWidth = 0.5 * coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = flowAtWidth * s * (3 - n + (n - 1) * s * s);
-      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
+      const atWidth = coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = atWidth * cubicChord(n, x / nearZeroWidthPa) * x;
+      slopeKgPerSPa[link] = atWidth * cubicSlope(n, x / nearZeroWidthPa);
     }
   }
 }
@@ -71,68 +69,35 @@ function squareRootBlock({ records, begin, end }: LawGroup, state: LinkState): v
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
     const x = pressureDifferencePa[link]!;
-    const size = Math.abs(x);
     const coefficient = records[at + (highBits(x) >>> 31)]!;
-    if (size > nearZeroWidthPa) {
-      const chord = coefficient / Math.sqrt(size);
+    if (Math.abs(x) > nearZeroWidthPa) {
+      const chord = coefficient / Math.sqrt(Math.abs(x));
       massFlowKgPerS[link] = chord * x;
       slopeKgPerSPa[link] = 0.5 * chord;
     } else {
-      const s = x / nearZeroWidthPa;
-      const flowAtWidth = 0.25 * coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = flowAtWidth * s * (5 - s * s);
-      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (5 - 3 * s * s);
+      const atWidth = coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = atWidth * cubicChord(0.5, x / nearZeroWidthPa) * x;
+      slopeKgPerSPa[link] = atWidth * cubicSlope(0.5, x / nearZeroWidthPa);
     }
   }
 }
 
 /** The same law where all links share an exponent, whose table then replaces most of the power. */
-function tableBlock({ records, recordClass, begin, end }: LawGroup, state: LinkState): void {
+function tableBlock({ records, recordClass: n, begin, end }: LawGroup, state: LinkState): void {
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
-  const n = recordClass;
-  const { numbers, binomials } = powerTable(n - 1);
-  const [b1, b2, b3, b4, b5, b6] = binomials;
+  const table = powerTable(n - 1);
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
     const x = pressureDifferencePa[link]!;
-    const size = Math.abs(x);
     const high = highBits(x);
     const coefficient = records[at + (high >>> 31)]!;
-    if (size > nearZeroWidthPa) {
-      const field = (high >> 20) & 2047;
-      const centre = (high >>> 12) & 254;
-      const r = size * numbers[inversePowersAt + field]! * numbers[centre]! - 1;
-      const series = 1 + r * (b1 + r * (b2 + r * (b3 + r * (b4 + r * (b5 + r * b6)))));
-      const chord = coefficient * (numbers[powersAt + field]! * numbers[centre + 1]! * series);
+    if (Math.abs(x) > nearZeroWidthPa) {
+      const chord = coefficient * tabledPower(table, Math.abs(x), high);
       massFlowKgPerS[link] = chord * x;
       slopeKgPerSPa[link] = chord * n;
     } else {
-      const s = x / nearZeroWidthPa;
-      const flowAtWidth = 0.5 * coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = flowAtWidth * s * (3 - n + (n - 1) * s * s);
-      slopeKgPerSPa[link] = (flowAtWidth / nearZeroWidthPa) * (3 - n + 3 * (n - 1) * s * s);
-    }
-  }
-}
-
-/** Pressure differences and slopes of power laws from their flows. */
-export function powerLawInverseBlock(
-  { records, recordClass, begin, end }: LawGroup,
-  state: LinkState,
-): void {
-  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
-  for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
-    const flow = massFlowKgPerS[link]!;
-    const coefficient = flow > 0 ? records[at]! : records[at + 1]!;
-    const n = records[at + 2]!;
-    const ratio = Math.abs(flow) / coefficient;
-    if (ratio > records[at + 3]!) {
-      const size = recordClass === 0.5 ? ratio * ratio : roughPower(ratio, 1 / n);
-      pressureDifferencePa[link] = flow > 0 ? size : -size;
-      slopeKgPerSPa[link] = (n * Math.abs(flow)) / size;
-    } else {
-      const slope = (coefficient * records[at + 3]!) / nearZeroWidthPa;
-      pressureDifferencePa[link] = flow / slope;
-      slopeKgPerSPa[link] = slope;
+      const atWidth = coefficient * records[at + 3]!;
+      massFlowKgPerS[link] = atWidth * cubicChord(n, x / nearZeroWidthPa) * x;
+      slopeKgPerSPa[link] = atWidth * cubicSlope(n, x / nearZeroWidthPa);
     }
   }
 }

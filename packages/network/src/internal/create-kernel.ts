@@ -55,9 +55,12 @@ export function createKernel(
   const arena = createArena(28 * linkCount + 40 * nodeCount + 256);
   // What every sweep and step touches comes first, side by side.
   const tally = {
-    rows: arena.floats(8 * zoneCount + 4),
-    firstRow: arena.ints(linkCount),
-    secondRow: arena.ints(linkCount),
+    pressurePa: arena.floats(zoneCount + 1),
+    residual: arena.floats(zoneCount + 1),
+    through: arena.floats(zoneCount + 1),
+    slopeSum: arena.floats(zoneCount + 1),
+    from: arena.ints(linkCount),
+    to: arena.ints(linkCount),
     drivePa: arena.floats(linkCount),
     state: {
       massFlowKgPerS: arena.floats(linkCount),
@@ -69,11 +72,8 @@ export function createKernel(
   };
   const groups = groupLinks({ laws, descriptions, from, to, zoneCount }, arena);
   const matrix = createSkyline(first, arena);
-  const step = arena.floats(zoneCount);
-  const bend = arena.floats(zoneCount);
-  const residual = arena.floats(zoneCount);
-  const through = arena.floats(zoneCount);
-  const slopeSum = arena.floats(zoneCount);
+  const step = arena.floats(zoneCount + 1);
+  const bend = arena.floats(zoneCount + 1);
   const trial = arena.floats(zoneCount);
   const pressure = arena.floats(nodeCount);
   const kernel: Kernel = {
@@ -110,7 +110,10 @@ export function createKernel(
     activePlace: arena.ints(linkCount).fill(-1),
     activeFrom: arena.ints(linkCount),
     activeTo: arena.ints(linkCount),
+    activeSign: arena.floats(linkCount),
     tally,
+    constantResidual: arena.floats(zoneCount + 1),
+    constantThrough: arena.floats(zoneCount + 1),
     interiorCount: 0,
     interiorLink: arena.ints(interior),
     interiorSlot: arena.ints(interior),
@@ -129,9 +132,9 @@ export function createKernel(
     trial,
     step,
     bend,
-    residual,
-    through,
-    slopeSum,
+    residual: tally.residual,
+    through: tally.through,
+    slopeSum: tally.slopeSum,
     rounding: arena.floats(zoneCount),
     target: arena.floats(zoneCount),
     matrix,

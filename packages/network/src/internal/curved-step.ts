@@ -1,4 +1,4 @@
-import type { Kernel } from './kernel.js';
+import type { Kernel, KernelGroup } from './kernel.js';
 import { solveFactorized } from './skyline.js';
 
 /** Least part that the bent step keeps of the slope of the potential along the straight one. */
@@ -6,6 +6,8 @@ const leastDescent = 0.3;
 /** A link is bent only while its pressure difference keeps its sign by this part, or grows at most so many times. */
 const mostShrunk = -0.9;
 const mostGrown = 20;
+/** And only while 1 − n is less than this. */
+const mostBent = 0.6;
 
 /**
  * Bends the Newton step in `kernel.step` to follow the curves of the laws, without evaluating any.
@@ -17,39 +19,10 @@ const mostGrown = 20;
  * sweep less. Laws that do not bend like a power are taken as straight.
  */
 export function bendStep(kernel: Kernel): void {
-  const { zoneCount, activeCount, step, residual, bend, matrix, tally } = kernel;
-  const { rows, firstRow, secondRow, drivePa, state } = tally;
-  const { massFlowKgPerS, slopeKgPerSPa } = state;
-  // In the rows the sums of the last sweep make room for the step with both signs, and for what the bends add.
-  for (let zone = 0, row = 0; zone < zoneCount; zone++, row += 8) {
-    rows[row] = step[zone]!;
-    rows[row + 1] = 0;
-    rows[row + 4] = -step[zone]!;
-    rows[row + 5] = 0;
-  }
-  rows[8 * zoneCount] = 0;
-  for (let link = 0; link < activeCount; link++) {
-    const first = firstRow[link]!;
-    const second = secondRow[link]!;
-    const x = rows[first + 3]! + rows[second + 3]! + drivePa[link]!;
-    const change = rows[first]! + rows[second]!;
-    const slope = slopeKgPerSPa[link]!;
-    const halfBend = 0.5 - (0.5 * slope * x) / massFlowKgPerS[link]!;
-    const grown = change * x;
-    const square = x * x;
-    if (
-      halfBend > 0 &&
-      halfBend < 0.3 &&
-      grown > mostShrunk * square &&
-      grown < mostGrown * square
-    ) {
-      const flow = (slope * halfBend * change * change) / (x + halfBend * change);
-      rows[first + 1] = rows[first + 1]! + flow;
-      rows[second + 1] = rows[second + 1]! + flow;
-    }
-  }
-  for (let zone = 0, row = 0; zone < zoneCount; zone++, row += 8) {
-    bend[zone] = rows[row + 1]! - rows[row + 5]!;
+  const { zoneCount, groups, step, residual, bend, matrix } = kernel;
+  for (let zone = 0; zone < zoneCount; zone++) bend[zone] = 0;
+  for (let g = 0; g < groups.length; g++) {
+    if (!groups[g]!.constant) addBends(kernel, groups[g]!);
   }
   solveFactorized(matrix, bend);
   let straight = 0;
@@ -60,4 +33,50 @@ export function bendStep(kernel: Kernel): void {
   }
   if (!(bent <= leastDescent * straight)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = step[zone]! + bend[zone]!;
+}
+
+/** What the tangents of a group's links leave out of the flows after the step, with the sign of −F, added to the zones. */
+function addBends({ step, bend, tally }: Kernel, group: KernelGroup): void {
+  const { pressurePa, from, to, drivePa, state } = tally;
+  const { massFlowKgPerS, slopeKgPerSPa } = state;
+  const { zoneEnd, interior, end } = group;
+  let link = group.begin;
+  for (let zone = 0; link < interior; zone++) {
+    const zoneLast = zoneEnd[zone]!;
+    const here = pressurePa[zone]!;
+    const change = step[zone]!;
+    let sum = 0;
+    for (; link < zoneLast; link++) {
+      const x = here + drivePa[link]!;
+      sum += bendOf(x, change, massFlowKgPerS[link]!, slopeKgPerSPa[link]!);
+    }
+    bend[zone] = bend[zone]! + sum;
+  }
+  for (; link < end; link++) {
+    const start = from[link]!;
+    const other = to[link]!;
+    const x = pressurePa[start]! - pressurePa[other]! + drivePa[link]!;
+    const change = step[start]! - step[other]!;
+    const flow = bendOf(x, change, massFlowKgPerS[link]!, slopeKgPerSPa[link]!);
+    bend[start] = bend[start]! + flow;
+    bend[other] = bend[other]! - flow;
+  }
+}
+
+/** ½ g (1−n) dx²/(x + ½(1−n) dx), with n = g x/m brought over one denominator; 0 for a law taken as straight. */
+// eslint-disable-next-line max-params -- inlined, once a link and step
+function bendOf(x: number, change: number, flow: number, slope: number): number {
+  const left = flow - slope * x;
+  const part = left * flow;
+  const grown = change * x;
+  const square = x * x;
+  if (
+    part > 0 &&
+    part < mostBent * flow * flow &&
+    grown > mostShrunk * square &&
+    grown < mostGrown * square
+  ) {
+    return (slope * left * change * change) / (2 * flow * x + left * change);
+  }
+  return 0;
 }

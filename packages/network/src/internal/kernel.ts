@@ -62,8 +62,13 @@ export interface Kernel {
   readonly activePlace: Int32Array;
   readonly activeFrom: Int32Array;
   readonly activeTo: Int32Array;
+  /** −1 where a link is turned in the tally, else 1. */
+  readonly activeSign: Float64Array;
   /** What a sweep reads and writes. */
   readonly tally: ZoneTally;
+  /** Sums of the flows of constant laws, by zone: where every sweep begins [kg/s]. */
+  readonly constantResidual: Float64Array;
+  readonly constantThrough: Float64Array;
   /** Links between two zones: place among the active, and their slot in the matrix. */
   interiorCount: number;
   readonly interiorLink: Int32Array;
@@ -73,16 +78,16 @@ export interface Kernel {
 
   readonly iteration: Iteration;
 
-  // The iterate. Pressures by place, boundaries included; the rest by zone place.
+  // The iterate. Pressures by place, boundaries included; the rest by zone place, steps with a 0 for boundaries.
   readonly pressure: Float64Array;
   readonly trial: Float64Array;
   readonly step: Float64Array;
   readonly bend: Float64Array;
-  /** Net flow out of each zone [kg/s]. */
+  /** The tally's: net flow out of each zone [kg/s]. */
   readonly residual: Float64Array;
-  /** Sum of the sizes of all flows at each zone [kg/s]. */
+  /** The tally's: sum of the sizes of all flows at each zone [kg/s]. */
   readonly through: Float64Array;
-  /** Sum of the slopes of all links at each zone: the diagonal of the matrix [kg/(s Pa)]. */
+  /** The tally's: sum of the slopes of all links at each zone, the diagonal of the matrix [kg/(s Pa)]. */
   readonly slopeSum: Float64Array;
   readonly rounding: Float64Array;
   readonly target: Float64Array;
@@ -93,6 +98,7 @@ export interface Kernel {
 export interface KernelGroup extends ZoneGroup {
   readonly law: FlowLaw<FlowLawDescription>;
   /** Those of the law, at hand without asking objects of different shapes. */
+  readonly constant: boolean;
   readonly tallyBlock: TallyBlock | undefined;
   readonly tallyStartBlock: TallyBlock | undefined;
   /** Indices in the description; links with an end at a boundary first. */
@@ -111,7 +117,7 @@ export interface DescribedNumbers {
   /** Height of `to` above `from`, and the density of the air between them. */
   readonly columnRiseM: Float64Array;
   readonly columnDensityKgPerM3: Float64Array;
-  /** Chord of each law over ±4 Pa in the air described. */
+  /** Chord of each law over ±4 Pa in the air described, turned where the tally turns the link. */
   readonly chordSlope: Float64Array;
   readonly chordFlow: Float64Array;
 }

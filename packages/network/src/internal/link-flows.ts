@@ -5,7 +5,6 @@ import type { Kernel } from './kernel.js';
 /** Flows of all links in the order of the description, from the laws last evaluated at `kernel.pressure`. */
 export function linkFlows(kernel: Kernel): LinkFlows {
   const { linkCount, from, to, pressure, drivePa, activePlace, nodeDensityKgPerM3 } = kernel;
-  const { state } = kernel.tally;
   const flows: LinkFlows = {
     massFlowKgPerS: new Float64Array(linkCount),
     forwardKgPerS: new Float64Array(linkCount),
@@ -15,7 +14,7 @@ export function linkFlows(kernel: Kernel): LinkFlows {
   };
   for (let link = 0; link < linkCount; link++) {
     const active = activePlace[link]!;
-    const flow = active < 0 ? 0 : state.massFlowKgPerS[active]!;
+    const flow = active < 0 ? 0 : flowOfActive(kernel, active);
     const inlet = flow > 0 ? from[link]! : to[link]!;
     flows.massFlowKgPerS[link] = flow;
     flows.forwardKgPerS[link] = Math.max(flow, 0);
@@ -26,6 +25,11 @@ export function linkFlows(kernel: Kernel): LinkFlows {
     flows.volumeFlowM3PerS[link] = flow / nodeDensityKgPerM3[inlet]!;
   }
   return flows;
+}
+
+/** Flow of an active link from `from` to `to`, from the laws last evaluated [kg/s]. */
+export function flowOfActive({ activeSign, tally }: Kernel, active: number): number {
+  return activeSign[active]! * tally.state.massFlowKgPerS[active]!;
 }
 
 /** Where air flows both ways at once, the streams instead of the net flow. */

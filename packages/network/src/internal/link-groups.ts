@@ -41,12 +41,14 @@ export function groupLinks(links: LinksToGroup, arena: Arena): KernelGroup[] {
       const law = links.laws[group[0]!]!;
       return {
         law,
+        constant: law.constant === true,
         tallyBlock: law.tallyBlock,
         tallyStartBlock: law.tallyStartBlock,
         members: inOrder(group, links),
         recordLength,
         recordClass,
         records: arena.floats(recordLength * group.length),
+        zoneEnd: arena.ints(law.tallyBlock === undefined ? 0 : links.zoneCount + 1),
         begin: 0,
         interior: 0,
         end: 0,

@@ -1,6 +1,7 @@
 import { gravity, inletAir } from '@evendraft/airflow';
 import type { NodeAir, ScenarioBatch } from '../scenario.js';
 import type { Kernel } from './kernel.js';
+import { sumConstants } from './sweep.js';
 
 /**
  * Brings one row of a batch into force. Only what differs from the row before is prepared again, so that a
@@ -108,57 +109,69 @@ function setNodeAir(kernel: Kernel, node: number, air: NodeAir | undefined, at: 
 
 /** Packs the links that are on, group by group, links with an end at a boundary first in each. */
 function packLinks(kernel: Kernel): void {
-  const { zoneCount, from, to, scale, activePlace, activeLink, activeFrom, activeTo } = kernel;
-  const { firstRow, secondRow } = kernel.tally;
-  const { rowOffset } = kernel.matrix;
-  const boundaryRow = 8 * zoneCount;
-  let active = 0;
-  let interior = 0;
+  const { scale, activePlace } = kernel;
+  kernel.activeCount = 0;
+  kernel.interiorCount = 0;
   for (const group of kernel.groups) {
-    const { members } = group;
-    group.begin = active;
-    group.interior = active;
+    const { members, zoneEnd } = group;
+    const turns = group.tallyBlock !== undefined;
+    group.begin = kernel.activeCount;
+    group.interior = kernel.activeCount;
+    let zone = 0;
     for (let member = 0; member < members.length; member++) {
       const link = members[member]!;
       if (scale[link] === 0) {
         activePlace[link] = -1;
         continue;
       }
-      const start = from[link]!;
-      const end = to[link]!;
-      activePlace[link] = active;
-      activeLink[active] = link;
-      activeFrom[active] = start;
-      activeTo[active] = end;
-      const leaving = start < zoneCount ? 8 * start : boundaryRow;
-      const entering = end < zoneCount ? 8 * end + 4 : boundaryRow;
-      if (leaving < boundaryRow && entering < boundaryRow) {
-        kernel.interiorLink[interior] = active;
-        kernel.interiorSlot[interior] = rowOffset[Math.max(start, end)]! + Math.min(start, end);
-        interior++;
-      } else {
-        group.interior = active + 1;
-      }
-      firstRow[active] = leaving < boundaryRow ? leaving : entering;
-      secondRow[active] = leaving < boundaryRow ? entering : boundaryRow;
-      active++;
+      const turned = packLink(kernel, link, turns);
+      if (turned < 0) continue;
+      while (zone < turned) zoneEnd[zone++] = group.interior;
+      group.interior = kernel.activeCount;
     }
-    group.end = active;
+    zoneEnd.fill(group.interior, zone);
+    group.end = kernel.activeCount;
   }
-  kernel.activeCount = active;
-  kernel.interiorCount = interior;
   kernel.verdict = undefined;
+}
+
+/**
+ * Appends a link to those that are on.
+ *
+ * @returns the zone that it is turned to leave; −1 where it is not turned
+ */
+function packLink(kernel: Kernel, link: number, turns: boolean): number {
+  const { zoneCount, tally, activeFrom, activeTo, activeCount: active } = kernel;
+  const from = kernel.from[link]!;
+  const to = kernel.to[link]!;
+  kernel.activeCount++;
+  kernel.activePlace[link] = active;
+  kernel.activeLink[active] = link;
+  activeFrom[active] = from;
+  activeTo[active] = to;
+  const exterior = from >= zoneCount || to >= zoneCount;
+  const turned = turns && from >= zoneCount;
+  kernel.activeSign[active] = turned ? -1 : 1;
+  tally.from[active] = Math.min(turned ? to : from, zoneCount);
+  tally.to[active] = Math.min(turned ? from : to, zoneCount);
+  if (exterior) return turns ? tally.from[active]! : -1;
+  kernel.interiorLink[kernel.interiorCount] = active;
+  kernel.interiorSlot[kernel.interiorCount] =
+    kernel.matrix.rowOffset[Math.max(from, to)]! + Math.min(from, to);
+  kernel.interiorCount++;
+  return -1;
 }
 
 /** Writes the records of all active laws, and their chords. */
 function prepareRecords(kernel: Kernel): void {
-  const { preparation, tally, described, scale, from, to, laws, descriptions } = kernel;
+  const { preparation, tally, described, scale, from, to, activeSign, laws, descriptions } = kernel;
   for (const group of kernel.groups) {
     preparation.records = group.records;
     for (let place = group.begin; place < group.end; place++) {
       const link = kernel.activeLink[place]!;
-      loadInlet(kernel, from[link]!, preparation.from);
-      loadInlet(kernel, to[link]!, preparation.to);
+      const turned = activeSign[place]! < 0;
+      loadInlet(kernel, turned ? to[link]! : from[link]!, preparation.from);
+      loadInlet(kernel, turned ? from[link]! : to[link]!, preparation.to);
       preparation.scale = scale[link]!;
       preparation.at = (place - group.begin) * group.recordLength;
       laws[link]!.prepare(descriptions[link]!, preparation);
@@ -166,6 +179,7 @@ function prepareRecords(kernel: Kernel): void {
       tally.chordFlow[place] = scale[link]! * described.chordFlow[link]!;
     }
   }
+  sumConstants(kernel);
 }
 
 function loadInlet(kernel: Kernel, node: number, into: Kernel['preparation']['from']): void {
@@ -201,7 +215,8 @@ function setDrives(kernel: Kernel, batch: ScenarioBatch, row: number): void {
 
 /** What each active link sees with no pressure in the zones: its drive and the pressures of its boundaries. */
 function placeDrives(kernel: Kernel): void {
-  const { zoneCount, activeCount, activeLink, activeFrom, activeTo, drivePa, pressure } = kernel;
+  const { zoneCount, activeCount, activeLink, activeFrom, activeTo, activeSign } = kernel;
+  const { drivePa, pressure } = kernel;
   const placed = kernel.tally.drivePa;
   for (let link = 0; link < activeCount; link++) {
     const from = activeFrom[link]!;
@@ -209,6 +224,6 @@ function placeDrives(kernel: Kernel): void {
     let drive = drivePa[activeLink[link]!]!;
     if (from >= zoneCount) drive += pressure[from]!;
     if (to >= zoneCount) drive -= pressure[to]!;
-    placed[link] = drive;
+    placed[link] = activeSign[link]! * drive;
   }
 }

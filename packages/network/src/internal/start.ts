@@ -1,6 +1,6 @@
 import type { Kernel, KernelGroup } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
-import { addToRows, clearRows, fillMatrix, gatherRows, readDifferences } from './sweep.js';
+import { addToZones, clearSums, fillMatrix, readDifferences } from './sweep.js';
 
 /**
  * Sets `kernel.pressure` to a good start, in two linear solves and without evaluating a law.
@@ -15,20 +15,18 @@ export function findStart(kernel: Kernel): void {
   for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
   if (chords.state === 'unknown') factorizeChords(kernel);
   if (chords.state === 'singular') return;
-  clearRows(kernel, pressure);
+  clearSums(kernel, pressure);
   addChordsAtZero(kernel);
-  gatherRows(kernel);
   for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = -residual[zone]!;
   solveFactorized(chords.matrix, pressure);
 
-  clearRows(kernel, pressure);
+  clearSums(kernel, pressure);
   for (let g = 0; g < groups.length; g++) {
     const group = groups[g]!;
-    if (group.begin === group.end) continue;
+    if (group.begin === group.end || group.constant) continue;
     if (group.tallyStartBlock === undefined) startByBlock(kernel, group);
     else group.tallyStartBlock(group, tally);
   }
-  gatherRows(kernel);
   fillMatrix(kernel);
   if (!factorize(matrix)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
@@ -42,28 +40,28 @@ export function findStart(kernel: Kernel): void {
   if (!finite) for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
 }
 
-/** Flows of all chords with no pressure in the zones, in the rows. */
-function addChordsAtZero({ activeCount, tally }: Kernel): void {
-  const { rows, firstRow, secondRow, drivePa, chordFlow, chordSlope } = tally;
-  for (let link = 0; link < activeCount; link++) {
-    const first = firstRow[link]!;
-    const second = secondRow[link]!;
-    const flow = chordFlow[link]! + chordSlope[link]! * drivePa[link]!;
-    rows[first] = rows[first]! + flow;
-    rows[second] = rows[second]! + flow;
+/** Sums of the flows of all chords with no pressure in the zones. */
+function addChordsAtZero({ groups, tally }: Kernel): void {
+  const { residual, from, to, drivePa, chordFlow, chordSlope } = tally;
+  for (let g = 0; g < groups.length; g++) {
+    const { begin, end, constant } = groups[g]!;
+    if (constant) continue;
+    for (let link = begin; link < end; link++) {
+      const start = from[link]!;
+      const other = to[link]!;
+      const flow = chordFlow[link]! + chordSlope[link]! * drivePa[link]!;
+      residual[start] = residual[start]! + flow;
+      residual[other] = residual[other]! - flow;
+    }
   }
 }
 
 function factorizeChords(kernel: Kernel): void {
   const { chords, matrix, activeCount, tally } = kernel;
   const { chordSlope, state } = tally;
-  clearRows(kernel, kernel.pressure);
-  for (let link = 0; link < activeCount; link++) {
-    state.massFlowKgPerS[link] = 0;
-    state.slopeKgPerSPa[link] = chordSlope[link]!;
-  }
-  for (const group of kernel.groups) addToRows(kernel, group);
-  gatherRows(kernel);
+  clearSums(kernel, kernel.pressure);
+  for (let link = 0; link < activeCount; link++) state.slopeKgPerSPa[link] = chordSlope[link]!;
+  for (const group of kernel.groups) addToZones(kernel, group);
   fillMatrix(kernel);
   chords.state = factorize(matrix) ? 'factorized' : 'singular';
   chords.matrix.entries.set(matrix.entries);
@@ -72,7 +70,7 @@ function factorizeChords(kernel: Kernel): void {
 
 /** The tangents of a group at the flows of its chords; the chords themselves where the law has no inverse. */
 function startByBlock(kernel: Kernel, group: KernelGroup): void {
-  const { rows, firstRow, secondRow, drivePa, chordFlow, chordSlope, state } = kernel.tally;
+  const { pressurePa, from, to, drivePa, chordFlow, chordSlope, state } = kernel.tally;
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   const { begin, end, law } = group;
   readDifferences(kernel, group);
@@ -84,10 +82,10 @@ function startByBlock(kernel: Kernel, group: KernelGroup): void {
     law.inverseBlock(group, state);
     // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
     for (let link = begin; link < end; link++) {
-      const difference = rows[firstRow[link]! + 3]! + rows[secondRow[link]! + 3]! + drivePa[link]!;
+      const difference = pressurePa[from[link]!]! - pressurePa[to[link]!]! + drivePa[link]!;
       massFlowKgPerS[link] =
         massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
     }
   }
-  addToRows(kernel, group);
+  addToZones(kernel, group);
 }

@@ -2,44 +2,47 @@ import type { Kernel, KernelGroup } from './kernel.js';
 
 /**
  * Flow and slope of every active link, and residual, through-flow and sum of slopes of every zone, at the given
- * pressures. Laws add to the rows of their zones themselves where they can; why rows come in pairs is told at
- * `ZoneTally` of airflow.
+ * pressures. Laws that have a loop of their own for it add to the zones themselves.
  */
 export function sweepLinks(kernel: Kernel, pressure: Float64Array): void {
-  clearRows(kernel, pressure);
+  clearSums(kernel, pressure);
   const { groups, tally } = kernel;
   for (let g = 0; g < groups.length; g++) {
     const group = groups[g]!;
-    if (group.begin === group.end) continue;
+    if (group.begin === group.end || group.constant) continue;
     if (group.tallyBlock === undefined) sweepByBlock(kernel, group);
     else group.tallyBlock(group, tally);
   }
-  gatherRows(kernel);
 }
 
-/** Every zone's pressure with both signs in its rows, and nothing in their sums. */
-export function clearRows({ zoneCount, tally }: Kernel, pressure: Float64Array): void {
-  const { rows } = tally;
-  for (let zone = 0, row = 0; zone < zoneCount; zone++, row += 8) {
-    const here = pressure[zone]!;
-    rows[row] = 0;
-    rows[row + 1] = 0;
-    rows[row + 2] = 0;
-    rows[row + 3] = here;
-    rows[row + 4] = 0;
-    rows[row + 5] = 0;
-    rows[row + 6] = 0;
-    rows[row + 7] = -here;
+/** Takes over the pressures of the zones, and sets their sums to those of the constant laws. */
+export function clearSums(kernel: Kernel, pressure: Float64Array): void {
+  const { zoneCount, constantResidual, constantThrough } = kernel;
+  const { pressurePa, residual, through, slopeSum } = kernel.tally;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    pressurePa[zone] = pressure[zone]!;
+    residual[zone] = constantResidual[zone]!;
+    through[zone] = constantThrough[zone]!;
+    slopeSum[zone] = 0;
   }
 }
 
-/** Sums of every zone from its two rows. */
-export function gatherRows({ zoneCount, tally, residual, through, slopeSum }: Kernel): void {
-  const { rows } = tally;
-  for (let zone = 0, row = 0; zone < zoneCount; zone++, row += 8) {
-    residual[zone] = rows[row]! - rows[row + 4]!;
-    through[zone] = rows[row + 1]! + rows[row + 5]!;
-    slopeSum[zone] = rows[row + 2]! + rows[row + 6]!;
+/** Evaluates the constant laws and sums them for the zones. */
+export function sumConstants(kernel: Kernel): void {
+  const { groups, tally, constantResidual, constantThrough } = kernel;
+  constantResidual.fill(0);
+  constantThrough.fill(0);
+  for (const group of groups) {
+    if (!group.constant) continue;
+    group.law.block(group, tally.state);
+    for (let link = group.begin; link < group.end; link++) {
+      const flow = tally.state.massFlowKgPerS[link]!;
+      const [from, to] = [tally.from[link]!, tally.to[link]!];
+      constantResidual[from]! += flow;
+      constantResidual[to]! -= flow;
+      constantThrough[from]! += Math.abs(flow);
+      constantThrough[to]! += Math.abs(flow);
+    }
   }
 }
 
@@ -47,36 +50,34 @@ export function gatherRows({ zoneCount, tally, residual, through, slopeSum }: Ke
 function sweepByBlock(kernel: Kernel, group: KernelGroup): void {
   readDifferences(kernel, group);
   group.law.block(group, kernel.tally.state);
-  addToRows(kernel, group);
+  addToZones(kernel, group);
 }
 
-/** Pressure differences of a group's links from the pressures in the rows. */
+/** Pressure differences of a group's links. */
 export function readDifferences({ tally }: Kernel, { begin, end }: KernelGroup): void {
-  const { rows, firstRow, secondRow, drivePa, state } = tally;
+  const { pressurePa, from, to, drivePa, state } = tally;
   const { pressureDifferencePa } = state;
-  // A boundary's row holds no pressure, so that one loop serves all links.
   for (let link = begin; link < end; link++) {
-    pressureDifferencePa[link] =
-      rows[firstRow[link]! + 3]! + rows[secondRow[link]! + 3]! + drivePa[link]!;
+    pressureDifferencePa[link] = pressurePa[from[link]!]! - pressurePa[to[link]!]! + drivePa[link]!;
   }
 }
 
-/** Adds flows and slopes of a group's links to the rows of their zones. */
-export function addToRows({ tally }: Kernel, { begin, end }: KernelGroup): void {
-  const { rows, firstRow, secondRow, state } = tally;
+/** Adds flows and slopes of a group's links to the sums of their zones. */
+export function addToZones({ tally }: Kernel, { begin, end }: KernelGroup): void {
+  const { residual, through, slopeSum, from, to, state } = tally;
   const { massFlowKgPerS, slopeKgPerSPa } = state;
   for (let link = begin; link < end; link++) {
-    const first = firstRow[link]!;
-    const second = secondRow[link]!;
+    const start = from[link]!;
+    const other = to[link]!;
     const flow = massFlowKgPerS[link]!;
     const size = Math.abs(flow);
     const slope = slopeKgPerSPa[link]!;
-    rows[first] = rows[first]! + flow;
-    rows[first + 1] = rows[first + 1]! + size;
-    rows[first + 2] = rows[first + 2]! + slope;
-    rows[second] = rows[second]! + flow;
-    rows[second + 1] = rows[second + 1]! + size;
-    rows[second + 2] = rows[second + 2]! + slope;
+    residual[start] = residual[start]! + flow;
+    through[start] = through[start]! + size;
+    slopeSum[start] = slopeSum[start]! + slope;
+    residual[other] = residual[other]! - flow;
+    through[other] = through[other]! + size;
+    slopeSum[other] = slopeSum[other]! + slope;
   }
 }
 

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { airResultsSchema } from './air-schema.js';
 import { attributionSchema } from './attribution-schema.js';
 import { cureResultsSchema } from './cure-schema.js';
 import { draftResultsSchema } from './draft-schema.js';
@@ -46,6 +47,7 @@ export const assessmentObjectSchema = z.strictObject({
   attribution: z.exactOptional(attributionSchema),
   cures: cureResultsSchema,
   draft: z.exactOptional(draftResultsSchema),
+  air: z.exactOptional(airResultsSchema),
   screens: z.array(ruleFindingSchema),
   uncertainty: z.exactOptional(uncertaintySchema),
   assumptions: z.array(assumptionSchema),

@@ -19,6 +19,7 @@ export const incompleteSchema = z
               'draws',
               'flue states',
               'cures',
+              'questions of the air',
               'remedies',
             ])
             .meta({ description: 'What is counted.' }),

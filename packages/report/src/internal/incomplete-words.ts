@@ -6,6 +6,7 @@ const nouns: Readonly<Record<UnfinishedWork, string>> = {
   draws: 'draws',
   'flue states': 'situations of flues',
   cures: 'cures',
+  'questions of the air': 'questions of the air',
   remedies: 'remedies',
 };
 

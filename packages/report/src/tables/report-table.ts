@@ -11,6 +11,8 @@ export type ColumnQuantity =
   | 'speed'
   | 'faceVelocity'
   | 'power'
+  | 'force'
+  | 'massFlow'
   | 'angle'
   | 'share'
   | 'probability'
@@ -55,6 +57,8 @@ const forms: Readonly<Record<Exclude<ColumnQuantity, 'count' | 'factor'>, Column
   speed: { dimension: 'speed', us: 'mph', si: 'm/s', usDecimals: 1, siDecimals: 1 },
   faceVelocity: { dimension: 'speed', us: 'fpm', si: 'm/s', usDecimals: 0, siDecimals: 1 },
   power: { dimension: 'power', us: 'kBtu/h', si: 'kW', usDecimals: 1, siDecimals: 1 },
+  massFlow: { dimension: 'massFlow', us: 'scfm', si: 'kg/h', usDecimals: 0, siDecimals: 0 },
+  force: { dimension: 'force', us: 'lbf', si: 'N', usDecimals: 1, siDecimals: 0 },
   angle: { dimension: 'angle', us: 'deg', si: 'deg', usDecimals: 0, siDecimals: 0 },
   probability: { dimension: 'ratio', us: '%', si: '%', usDecimals: 1, siDecimals: 1 },
   share: { dimension: 'ratio', us: '%', si: '%', usDecimals: 0, siDecimals: 0 },

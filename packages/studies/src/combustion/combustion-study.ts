@@ -17,6 +17,7 @@ import {
   type SolvedCombustion,
 } from './combustion-situation.js';
 import { draftByTemperature, type DraftAtTemperature } from './draft-by-temperature.js';
+import type { FlueSituation } from './flues-of-situation.js';
 import { houseWithoutFlues, type HouseWithoutFlues } from './house-without-flues.js';
 import {
   situationsToStudy,
@@ -24,6 +25,7 @@ import {
   type SituationToStudy,
 } from './internal/situations-to-study.js';
 import { spilledInRooms, type SpilledInRooms } from './spilled-in-rooms.js';
+import { statesOfFlues, type StatesOfFlues } from './states-of-flues.js';
 import { startCourse, type StartCourse } from './start-course.js';
 
 export type { SituationReason } from './internal/situations-to-study.js';
@@ -136,6 +138,7 @@ export async function combustionStudy(
   const weathers = new Map(
     house.weathers.map((weather) => [weather.name, houseWeather(house, weather)]),
   );
+  const statesOf = statesOfFlues(compiled, rest);
   let done = 0;
   const stopped = (): boolean => {
     if (options.whenStopped !== 'keep') options.signal?.throwIfAborted();
@@ -148,7 +151,7 @@ export async function combustionStudy(
     const unjudged: UnjudgedSituation[] = [];
     for (const each of situations) {
       if (stopped()) break;
-      const solved = solveSituation(compiled, rest, { ...each, appliance, weathers });
+      const solved = solveSituation(compiled, statesOf, { ...each, appliance, weathers });
       if ('reason' in solved) {
         unjudged.push({ ...each, appliance: appliance.id, reason: solved.reason });
       } else judged.push({ why: each.why, solved });
@@ -176,7 +179,7 @@ type Weathers = ReadonlyMap<string, HouseWeather>;
 
 function solveSituation(
   compiled: CompiledHouse,
-  rest: HouseWithoutFlues,
+  statesOf: (situation: FlueSituation) => StatesOfFlues,
   of: SituationToStudy & {
     readonly appliance: Appliance;
     readonly firing: Readonly<Record<string, string>>;
@@ -190,7 +193,7 @@ function solveSituation(
   );
   if (weather === undefined || airtightnessCase < 0) return { reason: 'unknown situation' };
   const columns = shaftColumns(compiled, { state, weather, airtightnessCase });
-  return combustionSituation(compiled, rest, {
+  return combustionSituation(compiled, statesOf, {
     ...{ appliance: appliance.id, state, firing, weather, airtightnessCase },
     ...(columns === undefined ? {} : { columns }),
   });

@@ -12,12 +12,22 @@ export interface PowerTable {
 }
 
 /** Place of 2^-e in `numbers`, by exponent field. */
-export const inversePowersAt = 256;
+const inversePowersAt = 256;
 /** Place of 2^(n e) in `numbers`, by exponent field. */
-export const powersAt = inversePowersAt + 2047;
+const powersAt = inversePowersAt + 2047;
 
 const tables = new Map<number, PowerTable>();
 const mostTables = 64;
+
+/** x^n from the table of n, for a positive x; the sign bit of its upper half may be set. */
+export function tabledPower({ numbers, binomials }: PowerTable, x: number, high: number): number {
+  const [b1, b2, b3, b4, b5, b6] = binomials;
+  const field = (high >> 20) & 2047;
+  const centre = (high >>> 12) & 254;
+  const r = x * numbers[inversePowersAt + field]! * numbers[centre]! - 1;
+  const series = 1 + r * (b1 + r * (b2 + r * (b3 + r * (b4 + r * (b5 + r * b6)))));
+  return numbers[powersAt + field]! * numbers[centre + 1]! * series;
+}
 
 /** The table of an exponent, made once. */
 export function powerTable(exponent: number): PowerTable {
