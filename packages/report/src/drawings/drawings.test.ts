@@ -202,8 +202,20 @@ describe('drawExhaustCurve', () => {
       wide,
     );
     const curve = attributes(svg, 'polyline')[0]?.['points']?.split(' ')[10];
-    const [circle] = attributes(svg, 'circle');
+    const circle = attributes(svg, 'circle').find(({ r }) => r === '8.5');
     expect(`${circle?.['cx']},${circle?.['cy']}`).toBe(curve);
+  });
+
+  it('tells curves apart by dashes and by marks, and draws no limit on another quantity', () => {
+    const data = given(everyExtra.exhaustCurve);
+    const svg = drawExhaustCurve({ ...data, operatingPoints: [] }, wide);
+    const dashes = attributes(svg, 'polyline').map((each) => each['stroke-dasharray']);
+    expect(new Set(dashes).size).toBe(data.curves.length);
+    const corners = attributes(svg, 'polygon').map((each) => each['points']?.split(' ').length);
+    // Discs on the first curve, squares on the second, triangles on the third.
+    expect(new Set(corners)).toEqual(new Set([4, 3]));
+    expect(svg).toContain('limit \u22122, water heater');
+    expect(svg).toContain('fall from baseline');
   });
 });
 
