@@ -1,5 +1,6 @@
 import {
   assess,
+  beyondLimits,
   readScreenFacts,
   renderJson,
   renderTerminal,
@@ -11,6 +12,7 @@ import {
   type RuleRegion,
   type ScreenFacts,
   type SignOff,
+  type WhenAir,
   type WhenCures,
   type WhenDraft,
 } from 'evendraft';
@@ -21,6 +23,7 @@ import { findBrowser } from './find-browser.js';
 import { readDataFile } from './read-data-file.js';
 import { readHouseFile } from './read-house-file.js';
 import { readSignOffFile } from './read-sign-off-file.js';
+import { situationWorkers } from './situation-workers.js';
 import { solverWorkers } from './solver-workers.js';
 import { watchWork } from './watch-work.js';
 import { writeReports, type ReportTargets, type WrittenReport } from './write-reports.js';
@@ -29,11 +32,14 @@ import { writeReports, type ReportTargets, type WrittenReport } from './write-re
 export interface AssessFlags {
   readonly units: 'us' | 'si';
   readonly json: boolean;
+  /** Everything on the terminal, and not only what decides. */
+  readonly all: boolean;
   readonly limits: readonly string[];
   readonly region: readonly RuleRegion[];
   readonly facts?: string;
   readonly cures: WhenCures;
   readonly draft: WhenDraft;
+  readonly air: WhenAir;
   /** Draws; true where no number was given. */
   readonly uncertainty?: number | true;
   readonly seed?: number;
@@ -60,23 +66,27 @@ export async function assessCommand(
 ): Promise<ExitCode> {
   const prepared = await prepare(file, flags, streams);
   if (prepared === undefined) return exitCode.wrongInput;
-  const result = await watchWork(
-    async (watch) => {
-      const assessment = await assess(prepared.house, { ...prepared.options, ...watch });
-      const { signal } = watch;
-      const extras = wantsExtras(flags)
-        ? await reportExtras(prepared.house, assessment, {
-            system: flags.units,
-            ...(signal === undefined ? {} : { signal }),
-          })
-        : {};
-      return { assessment, extras };
-    },
+  const { signal } = streams;
+  const assessment = await watchWork(
+    (watch) =>
+      assess(prepared.house, { ...prepared.options, ...watch, whenStopped: 'keep' as const }),
     'situations',
     streams,
   );
-  if (result === undefined) return exitCode.stopped;
-  const { assessment } = result;
+  if (assessment === undefined) return exitCode.stopped;
+  const solved = assessment.worstCase.situations.length;
+  if (assessment.incomplete !== undefined && solved === 0) {
+    streams.err('Stopped: nothing was solved yet. There is no result and nothing was written.\n');
+    return exitCode.stopped;
+  }
+  // Who has stopped the work waits for what is done; only another Ctrl-C ends that.
+  const printSignal = signal?.aborted === true ? undefined : signal;
+  const extras = wantsExtras(flags)
+    ? await reportExtras(prepared.house, assessment, { system: flags.units })
+    : {};
+  if (assessment.incomplete !== undefined) {
+    streams.err('Stopped: what follows holds what was done by then.\n');
+  }
   streams.out(
     flags.json
       ? renderJson(assessment)
@@ -84,13 +94,22 @@ export async function assessCommand(
           system: flags.units,
           width: Math.min(Math.max(streams.width, 60), 100),
           color: streams.color,
+          ...(flags.all ? {} : { restWith: '--all' }),
         }),
   );
-  if (!(await writeAsked(result, { file, flags, prepared, streams }))) return exitCode.wrongInput;
-  if (assessment.worstCase.situations.length === 0) return exitCode.notSolved;
-  if (assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
-  const beyond = assessment.findings.some((finding) => finding.verdict === 'beyond the limit');
-  return beyond && flags.failOnBeyond ? exitCode.beyondLimit : exitCode.done;
+  const allWritten = await writeAsked(
+    { assessment, extras },
+    { file, flags, prepared, streams, signal: printSignal },
+  );
+  if (signal?.aborted === true) return exitCode.stopped;
+  if (!allWritten) return exitCode.wrongInput;
+  if (solved === 0 || assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
+  if (!flags.failOnBeyond) return exitCode.done;
+  const beyond = beyondLimits(assessment);
+  if (beyond.length === 0) return exitCode.done;
+  const told = beyond.map(({ kind, count, of }) => `${kind} ${count} (${of.join(', ')})`);
+  streams.err(`--fail-on-beyond: findings beyond a limit: ${told.join('; ')}.\n`);
+  return exitCode.beyondLimit;
 }
 
 interface Prepared {
@@ -154,12 +173,14 @@ function optionsOf(
   sets: ChosenLimitSets,
   facts: ScreenFacts,
 ): Prepared['options'] {
-  const { region, cures, draft, uncertainty, seed } = flags;
+  const { region, cures, draft, air, uncertainty, seed } = flags;
   return {
     ...sets,
     facts,
     cures,
     draft,
+    air,
+    createPool: situationWorkers,
     ...(region.length === 0 ? {} : { regions: region }),
     ...(uncertainty === undefined
       ? {}
@@ -201,20 +222,24 @@ async function writeAsked(
     readonly flags: AssessFlags;
     readonly prepared: Prepared;
     readonly streams: CommandStreams;
+    readonly signal: AbortSignal | undefined;
   },
 ): Promise<boolean> {
-  const { file, flags, prepared, streams } = options;
+  const { file, flags, prepared, streams, signal } = options;
   const { signOff, targets } = prepared;
   const written = await writeReports(result.assessment, targets, {
     houseFile: file,
     system: flags.units,
     extras: result.extras,
     ...(signOff === undefined ? {} : { signOff }),
+    ...(signal === undefined ? {} : { signal }),
   });
   const say = flags.json ? streams.err : streams.out;
   for (const report of written) {
     if ('paths' in report) say(`\n${writtenWords(report)}\n`);
-    else {
+    else if ('stopped' in report) {
+      streams.err(`Stopped: ${report.flag} ${report.target} was not written.\n`);
+    } else {
       streams.err(
         `${report.flag} ${report.target}: the report could not be written there (${report.problem}).\n`,
       );

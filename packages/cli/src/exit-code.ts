@@ -8,7 +8,7 @@ export const exitCode = {
   wrongInput: 2,
   /** A solve failed. */
   notSolved: 3,
-  /** The user stopped the work; nothing was written. */
+  /** The user stopped the work; what was printed or written is marked as incomplete where it is. */
   stopped: 130,
 } as const;
 

@@ -1,8 +1,12 @@
+import { exitCode } from './exit-code.js';
 import { runCommand } from './run-command.js';
 
-// The first Ctrl-C stops the work and says how far it is; a second one ends the process at once.
+// The first Ctrl-C stops the work, which gives what is done by then; a second one ends the process at once.
 const stop = new AbortController();
-process.once('SIGINT', () => stop.abort());
+process.on('SIGINT', () => {
+  if (stop.signal.aborted) process.exit(exitCode.stopped);
+  stop.abort();
+});
 
 // A terminal that does not tell its width, or says none, is taken for one of 80 columns.
 process.exitCode = await runCommand(process.argv.slice(2), {

@@ -71,6 +71,12 @@ export async function runCommand(
       'if quick',
     )
     .option(
+      '--air <when>',
+      'solve how far the house may go, what fails and the air beside appliances: auto (where it is quick), always or never',
+      whenCures,
+      'if quick',
+    )
+    .option(
       '--uncertainty [draws]',
       'how sure the numbers are: draw what is uncertain so often',
       draws,
@@ -80,6 +86,7 @@ export async function runCommand(
       'seed of the draws',
       number({ least: 0, most: 2 ** 31, whole: true }),
     )
+    .option('--all', 'print everything, and not only what decides', false)
     .option('--json', 'print the whole result as JSON', false)
     .option('--report <file>', 'write the report as one page, HTML that needs nothing beside it')
     .option('--pdf <file>', 'print that page; needs a browser (CHROMIUM_PATH, or one on the PATH)')
@@ -88,7 +95,7 @@ export async function runCommand(
     .option('--sign-off <file>', 'YAML or JSON of the block to sign, for --report and --pdf')
     .option(
       '--fail-on-beyond',
-      'exit with 1 when a finding of the first limit set is beyond its limit',
+      'exit with 1 when any finding is beyond its limit: suction by every set, draft, spillage, carbon monoxide, code screens (of the regions asked for)',
       false,
     )
     .addHelpText(

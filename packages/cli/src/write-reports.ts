@@ -29,12 +29,15 @@ export interface ReportContent {
   readonly system: 'us' | 'si';
   readonly extras: ReportExtras;
   readonly signOff?: SignOff;
+  /** Stops the print, which alone takes seconds. */
+  readonly signal?: AbortSignal;
 }
 
-/** One report: what was asked for, where it went, or why it did not. */
+/** One report: what was asked for, where it went, or why it did not; or that it was stopped. */
 export type WrittenReport =
   | { readonly flag: string; readonly paths: readonly string[] }
-  | { readonly flag: string; readonly target: string; readonly problem: string };
+  | { readonly flag: string; readonly target: string; readonly problem: string }
+  | { readonly flag: string; readonly target: string; readonly stopped: true };
 
 /**
  * Writes every report that was asked for. Each file appears whole or not at all.
@@ -44,7 +47,7 @@ export type WrittenReport =
  *
  * @param assessment - what to write
  * @param targets - what was asked for
- * @param content - units, block to sign, the house file's path
+ * @param content - units, block to sign, the house file's path, signal
  * @returns one entry a report, in the order Markdown and JSON, page, PDF, tables
  */
 export async function writeReports(
@@ -53,7 +56,7 @@ export async function writeReports(
   content: ReportContent,
 ): Promise<readonly WrittenReport[]> {
   const { out, report, pdf, csv } = targets;
-  const { system, extras, signOff, houseFile } = content;
+  const { system, extras, signOff, houseFile, signal } = content;
   const stem = basename(houseFile, extname(houseFile));
   const page = (): string =>
     renderHtml(assessment, { system, extras, ...(signOff === undefined ? {} : { signOff }) });
@@ -67,7 +70,11 @@ export async function writeReports(
     try {
       written.push({ flag, paths: await files(target) });
     } catch (error) {
-      written.push({ flag, target, problem: whyNot(error) });
+      written.push(
+        signal?.aborted === true && error === signal.reason
+          ? { flag, target, stopped: true }
+          : { flag, target, problem: whyNot(error) },
+      );
     }
   };
   await write('--out', out, (folder) =>
@@ -81,7 +88,7 @@ export async function writeReports(
     return [file];
   });
   await write('--pdf', pdf?.file, async (file) => {
-    await writeWhole(file, await printPdf(page(), pdf?.browser ?? ''));
+    await writeWhole(file, await printPdf(page(), pdf?.browser ?? '', signal));
     return [file];
   });
   await write('--csv', csv, (folder) =>

@@ -11,9 +11,10 @@ import {
   combustionStudy,
   draftVerdicts,
   type ApplianceCombustion,
-  type CombustionOptions,
+  type StudyOptions,
   type WorstCaseStudy,
 } from '@evendraft/studies';
+import type { Unfinished } from './unfinished-parts.js';
 
 /** Whether flues are solved: where they take few situations, in any case, or not at all. */
 export type WhenDraft = 'if quick' | 'always' | 'never';
@@ -39,37 +40,48 @@ export interface DraftInput {
 /**
  * Solves the flues of a house with the house, and holds draft, spillage and carbon monoxide against limits.
  *
- * Limits are those of the sets that were asked for, with those of the default set where none of them limits draft,
- * and the 2 and 5 minutes of spillage beside them.
- *
  * @param input - compiled house, its worst case, limit sets, when to solve
- * @param options - signal and progress
- * @returns the results, or why there are none; undefined where no appliance has a flue in the house file
+ * @param options - signal, what a stop gives, progress
+ * @returns the results, or why there are none, undefined where no appliance has a flue in the house file; and how far
+ *   the work came where it was stopped
  */
 export async function draftOf(
   input: DraftInput,
-  options: Pick<CombustionOptions, 'signal' | 'onProgress'>,
-): Promise<DraftResults | undefined> {
+  options: StudyOptions,
+): Promise<Unfinished<DraftResults | undefined>> {
   const { compiled, worstCase, when = 'if quick' } = input;
   const { house } = compiled;
-  if (house.appliances.every(({ flue }) => flue === undefined)) return undefined;
-  if (when === 'never') return { status: 'not solved', why: 'Flues were not asked for.' };
+  if (house.appliances.every(({ flue }) => flue === undefined)) return { result: undefined };
+  if (when === 'never') {
+    return { result: { status: 'not solved', why: 'Flues were not asked for.' } };
+  }
   const most = situationsAtMost(house);
   if (when === 'if quick' && most > mostSituations) {
     return {
-      status: 'not solved',
-      why: `The flues take up to ${most} situations, which is long: ask for them with --draft always.`,
+      result: {
+        status: 'not solved',
+        why: `The flues take up to ${most} situations, which is long: ask for them with --draft always.`,
+      },
+    };
+  }
+  if (options.whenStopped === 'keep' && options.signal?.aborted === true) {
+    return {
+      result: { status: 'not solved', why: 'The work was stopped before the flues were solved.' },
+      stopped: { done: 0 },
     };
   }
   const study = await combustionStudy(compiled, { worstCase, ...options });
-  const limitSets = appliedSets(input.limitSets);
+  const limitSets = setsForFlues(input.limitSets);
   const findings = limitSets.flatMap((limitSet) => judgeCombustion({ limitSet, house, study }));
   return {
-    status: 'solved',
-    situations: study.situations,
-    limitSets: limitSets.map(({ id, name, edition }) => ({ id, name, edition })),
-    appliances: study.appliances.map((found) => applianceDraft(found, findings)),
-    notStudied: study.notStudied,
+    result: {
+      status: 'solved',
+      situations: study.situations,
+      limitSets: limitSets.map(({ id, name, edition }) => ({ id, name, edition })),
+      appliances: study.appliances.map((found) => applianceDraft(found, findings)),
+      notStudied: study.notStudied,
+    },
+    ...(study.stopped === undefined ? {} : { stopped: study.stopped }),
   };
 }
 
@@ -101,7 +113,14 @@ function situationsAtMost({ appliances, weathers, doors, forcedAir = [] }: House
   return states * firings.reduce((sum, each) => sum + each, 0);
 }
 
-function appliedSets(asked: readonly LimitSet[]): readonly LimitSet[] {
+/**
+ * Sets that are held against flues: those that were asked for, with those of the default set where none of them limits
+ * draft, and the 2 and 5 minutes of spillage beside them.
+ *
+ * @param asked - the sets that were asked for
+ * @returns sets that limit draft, spillage time or carbon monoxide, each once
+ */
+export function setsForFlues(asked: readonly LimitSet[]): readonly LimitSet[] {
   const withDraft = asked.some(({ draftLimits }) => (draftLimits?.length ?? 0) > 0)
     ? asked
     : [...asked, defaultLimitSet];

@@ -5,8 +5,11 @@
  */
 export { assess } from './assess.js';
 export type { AssessOptions, AssessWork } from './assess.js';
+export { beyondLimits } from './beyond-limits.js';
+export type { BeyondLimits } from './beyond-limits.js';
 export { compare } from './compare.js';
 export type { CompareRequest } from './compare.js';
+export type { WhenAir } from './air-of.js';
 export type { WhenCures } from './cures-of.js';
 export type { WhenDraft } from './draft-of.js';
 export { HouseNotCompilable } from './house-not-compilable.js';

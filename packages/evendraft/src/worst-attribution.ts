@@ -3,6 +3,8 @@ import type { Attribution } from '@evendraft/report';
 import type { Finding } from '@evendraft/rules';
 import {
   attributionStudy,
+  type AttributionStudy,
+  type WhenStopped,
   questionOf,
   type WorstCaseStudy,
   type WorstPressure,
@@ -16,28 +18,40 @@ export interface WorstAttributionInput {
   readonly compiled: CompiledHouse;
   readonly worstCase: WorstCaseStudy;
   readonly findings: readonly Finding[];
-  readonly signal: AbortSignal | undefined;
 }
 
 /**
  * Shares the worst pressure among what runs: that of the appliance with the least margin, or that of the deepest
  * zone where nothing is judged.
  *
- * @param input - compiled house, its worst case, findings, signal
- * @returns the attribution with its situation; undefined where nothing runs in it or it could not be solved
+ * @param input - compiled house, its worst case, findings
+ * @param options - signal, and what a stop gives
+ * @returns the attribution with its situation; undefined where nothing runs in it or it could not be solved; the
+ *   word `stopped` where it was stopped and is not to reject
  */
 export async function worstAttribution(
   input: WorstAttributionInput,
-): Promise<Attribution | undefined> {
-  const { compiled, signal } = input;
+  {
+    signal,
+    whenStopped,
+  }: { readonly signal: AbortSignal | undefined; readonly whenStopped: WhenStopped },
+): Promise<Attribution | 'stopped' | undefined> {
+  const { compiled } = input;
   const place = worstPlace(input);
   if (place === undefined || Object.keys(place.worst.state.running).length === 0) return undefined;
+  if (whenStopped === 'keep' && signal?.aborted === true) return 'stopped';
   const { worst, zone } = place;
-  const study = await attributionStudy(
-    compiled,
-    { ...questionOf(compiled, worst), zone },
-    { orders: sampledOrders, ...(signal === undefined ? {} : { signal }) },
-  );
+  let study: AttributionStudy | undefined;
+  try {
+    study = await attributionStudy(
+      compiled,
+      { ...questionOf(compiled, worst), zone },
+      { orders: sampledOrders, ...(signal === undefined ? {} : { signal }) },
+    );
+  } catch (error) {
+    if (whenStopped === 'keep' && signal?.aborted === true) return 'stopped';
+    throw error;
+  }
   if (study === undefined) return undefined;
   return { ...study, label: worst.label, airtightness: worst.airtightness };
 }

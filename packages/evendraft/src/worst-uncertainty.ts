@@ -25,8 +25,8 @@ export interface UncertaintyRequest extends Pick<
  * Draws what is uncertain in the situations that are worst for some appliance or living zone.
  *
  * @param of - compiled house, its worst case, limits, the request
- * @param watch - signal and progress
- * @returns the study; undefined where it was not asked for or no situation was solved
+ * @param watch - signal, what a stop gives, progress
+ * @returns the study; undefined where it was not asked for, no situation was solved or the work was stopped before
  */
 export async function worstUncertainty(
   of: {
@@ -35,10 +35,10 @@ export async function worstUncertainty(
     readonly limitSet: LimitSet;
     readonly request: UncertaintyRequest | undefined;
   },
-  watch: Pick<UncertaintyOptions, 'signal' | 'onProgress'>,
+  watch: Pick<UncertaintyOptions, 'signal' | 'whenStopped' | 'onProgress'>,
 ): Promise<UncertaintyStudy | undefined> {
   const { compiled, worstCase, limitSet, request } = of;
-  if (request === undefined) return undefined;
+  if (request === undefined || isOver(watch)) return undefined;
   const situations = worstSituations(compiled, worstCase);
   if (situations.length === 0) return undefined;
   const { ranges = usualUncertainty(compiled.house), ...options } = request;
@@ -51,6 +51,14 @@ export async function worstUncertainty(
     },
     { ...options, ...watch },
   );
+}
+
+/** Whether the work was stopped before the first draw; where it is to reject the study itself does. */
+function isOver({
+  signal,
+  whenStopped,
+}: Pick<UncertaintyOptions, 'signal' | 'whenStopped'>): boolean {
+  return whenStopped === 'keep' && signal?.aborted === true;
 }
 
 function worstSituations(

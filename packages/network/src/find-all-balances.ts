@@ -1,13 +1,15 @@
 import type { AirState } from '@evendraft/airflow';
-import type { Balance, UnsolvedBalance } from './balance.js';
-import type { ColumnState, StatedColumn } from './internal/column-states.js';
-import { movementOf, stateCombinations, stillColumn } from './internal/column-states.js';
+import type { UnsolvedBalance } from './balance.js';
+import type { PressureBounds, SearchedColumn } from './internal/column-bounds.js';
+import { boundsWidth, closerBounds, firstBounds } from './internal/column-bounds.js';
+import type { StatedColumn } from './internal/column-states.js';
 import { descriptionIssues } from './internal/description-issues.js';
-import type { FanRoot, SolveBudget } from './internal/fan-roots.js';
-import { fanRoots } from './internal/fan-roots.js';
 import { freeRisingFans } from './internal/freed-network.js';
+import type { BalanceSearch, FoundBalances } from './internal/search-balances.js';
+import { searchBalances } from './internal/search-balances.js';
 import type { NetworkDescription } from './network-description.js';
 import type { NetworkIssue } from './network-issue.js';
+import type { RootBalance } from './root-balance.js';
 import type { Scenario } from './scenario.js';
 import { UnknownIdError } from './unknown-id-error.js';
 
@@ -28,27 +30,14 @@ export interface AllBalancesOptions {
   readonly mostSolves?: number;
 }
 
-/** One of several balances. */
-export interface RootBalance {
-  readonly balance: Balance;
-  /** Each fan whose curve rises, with its actual volume flow, positive from → to [m3/s]. */
-  readonly fans: readonly { readonly link: string; readonly volumeFlowM3PerS: number }[];
-  /** Each two-state column: which way its air moves, and its density [kg/m3]. */
-  readonly columns: readonly {
-    readonly link: string;
-    readonly state: ColumnState;
-    readonly densityKgPerM3: number;
-  }[];
-  /** A small disturbance dies out. */
-  readonly stable: boolean;
-}
-
 /** Every balance of a network, in rising order of the first fan's flow. */
 export interface AllBalances {
   readonly status: 'solved';
   readonly balances: readonly RootBalance[];
-  /** Nothing was left in which a balance could still hide. */
+  /** Nothing was left in which a balance that was asked for could still hide. */
   readonly complete: boolean;
+  /** Every balance of the kind asked for is listed, not only those with the extremes. */
+  readonly counted: boolean;
 }
 
 /** Every balance, or why there is none. */
@@ -58,14 +47,17 @@ export type AllBalancesResult =
   | UnsolvedBalance;
 
 const defaultMostSolves = 20_000;
+/** Rounds in which bounds on all balances are drawn closer. */
+const mostBoundRounds = 8;
 
 /**
  * Finds every balance of a network in which fans' curves rise or columns have two states.
  *
  * A fan whose curve rises is replaced by its flow; then the rest has one balance, and boxes of flows are halved
- * until no curve can meet what the rest asks. Each column is tried with the air of upward flow, with the air of
- * downward flow, and at rest with a mixture of both; what is kept flows the way it was assumed. A column at rest
- * whose upward air drives upward is an unstable balance between the two others.
+ * until no curve can meet what the rest asks. Each column has the air of upward flow, or of downward flow, or is at
+ * rest with a mixture of both; bounds on the pressures tell which of these are possible at all, and those are
+ * tried. What is kept flows the way it was assumed. A column at rest whose upward air drives upward is an unstable
+ * balance between the two others.
  *
  * @param description - a network; its fan curves may rise
  * @param scenario - what differs from the description; the states replace its densities of their columns
@@ -77,7 +69,65 @@ export function findAllBalances(
   scenario: Scenario = {},
   options: AllBalancesOptions = {},
 ): AllBalancesResult {
-  const errors = descriptionIssues(description).filter(({ severity }) => severity === 'error');
+  const search = balanceSearch(description, scenario, options);
+  if ('status' in search) return search;
+  return inOrder(searchBalances(search));
+}
+
+/**
+ * Finds the stable balances of a network, and where there are many at least those with the lowest and the highest
+ * pressure of each zone.
+ *
+ * As {@link findAllBalances}; but a column that could only rest unstably is not held at rest, and what cannot hold
+ * an extreme is left out once some balances are known. `complete` then speaks of the extremes.
+ *
+ * @param description - a network; its fan curves may rise
+ * @param scenario - what differs from the description; the states replace its densities of their columns
+ * @param options - columns, a ceiling on solves, and of how many zones, from the first, the extremes are wanted
+ * @returns stable balances, `counted` where they are all; or the issues, or why nothing balances
+ */
+export function findExtremeBalances(
+  description: NetworkDescription,
+  scenario: Scenario,
+  options: AllBalancesOptions & { readonly zones: number },
+): AllBalancesResult {
+  const search = balanceSearch(description, scenario, options);
+  if ('status' in search) return search;
+  return inOrder(searchBalances({ ...search, extremesOf: options.zones }));
+}
+
+/**
+ * Encloses every balance that a network has, whichever way the air of its columns goes.
+ *
+ * @param description - a network; its fan curves may rise
+ * @param scenario - what differs from the description
+ * @param options - columns of two states
+ * @returns bounds on the pressures of the zones [Pa]; undefined where they could not be found
+ */
+export function boundBalances(
+  description: NetworkDescription,
+  scenario: Scenario,
+  options: Pick<AllBalancesOptions, 'twoState'>,
+): PressureBounds | undefined {
+  const search = balanceSearch(description, scenario, options);
+  if ('status' in search) return undefined;
+  const open = search.columns.map(() => undefined);
+  let bounds = firstBounds(search, open);
+  for (let round = 0; bounds !== undefined && round < mostBoundRounds; round++) {
+    const closer = closerBounds(search, open, bounds);
+    const slow = boundsWidth(closer) > 0.9 * boundsWidth(bounds);
+    bounds = closer;
+    if (slow) break;
+  }
+  return bounds;
+}
+
+function balanceSearch(
+  description: NetworkDescription,
+  scenario: Scenario,
+  { twoState = [], mostSolves = defaultMostSolves }: AllBalancesOptions,
+): BalanceSearch | Exclude<AllBalancesResult, AllBalances> {
+  const errors = errorsOf(description);
   if (errors.some(({ code }) => code !== 'RisingFanCurve')) {
     return { status: 'rejected', issues: errors };
   }
@@ -88,112 +138,44 @@ export function findAllBalances(
   }
   const freed = freeRisingFans(description, scenario);
   if ('issues' in freed) return { status: 'rejected', issues: freed.issues };
-
-  const columns = (options.twoState ?? []).map((column) => statedColumn(description, column));
-  // Where both airs press alike there is nothing to choose.
-  const chosen = columns.filter(
-    (column) => column.riseM !== 0 && column.upwardDensityKgPerM3 !== column.downwardDensityKgPerM3,
-  );
-  const budget: SolveBudget = { left: options.mostSolves ?? defaultMostSolves };
-  const balances: RootBalance[] = [];
-  let complete = true;
-  let unsolved: UnsolvedBalance | undefined;
-  for (const states of stateCombinations(chosen.length)) {
-    if (budget.left <= 0) {
-      complete = false;
-      break;
-    }
-    const densities = columnDensities(description, scenario, columns);
-    const removed = new Set<number>();
-    chosen.forEach(({ link, downwardDensityKgPerM3 }, k) => {
-      if (states[k] === 'downward') densities[link] = downwardDensityKgPerM3;
-      if (states[k] === 'still') removed.add(link);
-    });
-    const settling = { description, scenario, columns, chosen, states, densities };
-    const wanted = (balance: Balance): boolean =>
-      settle({ flows: [], balance, stable: true }, settling) !== undefined;
-    const found = fanRoots(freed, { columnDensityKgPerM3: densities, removed, wanted }, budget);
-    // Zones may hang on a column that is assumed at rest; then it cannot be.
-    if (found.unsolved === undefined || removed.size === 0) {
-      complete &&= found.complete;
-      unsolved ??= found.unsolved;
-    }
-    for (const root of found.roots) {
-      const settled = settle(root, settling);
-      if (
-        settled === undefined ||
-        balances.some((other) => isSame(other.balance, settled.balance))
-      ) {
-        continue;
-      }
-      const fans = freed.fans.map(({ id, link }) => ({
-        link: id,
-        volumeFlowM3PerS: settled.balance.links.volumeFlowM3PerS[link]!,
-      }));
-      balances.push({ ...settled, fans });
-    }
-  }
-  if (unsolved !== undefined && balances.length === 0) return unsolved;
-  const firstFlow = ({ fans }: RootBalance): number => fans[0]?.volumeFlowM3PerS ?? 0;
-  balances.sort((a, b) => firstFlow(a) - firstFlow(b));
-  return { status: 'solved', balances, complete };
-}
-
-interface Settling {
-  readonly description: NetworkDescription;
-  readonly scenario: Scenario;
-  readonly columns: readonly StatedColumn[];
-  /** Columns whose states matter, and the states assumed. */
-  readonly chosen: readonly StatedColumn[];
-  readonly states: readonly ColumnState[];
-  /** By link, as assumed; a column at rest gets its mixture here [kg/m3]. */
-  readonly densities: Float64Array;
-}
-
-/** The balance with its columns, if every column moves the way it was assumed; undefined otherwise. */
-function settle(
-  { balance, stable: fansStable }: FanRoot,
-  { description, scenario, columns, chosen, states, densities }: Settling,
-): Omit<RootBalance, 'fans'> | undefined {
-  let stable = fansStable;
-  const differences = balance.links.pressureDifferencePa.slice();
-  const settledDensities = densities.slice();
-  for (const [k, column] of chosen.entries()) {
-    if (states[k] === 'still') {
-      const still = stillColumn(column, {
-        link: description.links[column.link]!,
-        air: airsOf(description, scenario, column.link),
-        differencePa: differences[column.link]!,
-      });
-      if (still === undefined) return undefined;
-      stable &&= still.stable;
-      differences[column.link] = still.pressureDifferencePa;
-      settledDensities[column.link] = still.densityKgPerM3;
-    } else {
-      const movement = movementOf(balance, column);
-      if (movement !== 'still' && movement !== states[k]) return undefined;
-    }
-  }
+  const asked = twoState.map((column) => statedColumn(description, column));
   return {
-    balance: { ...balance, links: { ...balance.links, pressureDifferencePa: differences } },
-    columns: columns.map((column) => ({
-      link: description.links[column.link]!.id,
-      state: movementOf(balance, column),
-      densityKgPerM3: settledDensities[column.link]!,
-    })),
-    stable,
+    freed,
+    asked,
+    linkIds: description.links.map(({ id }) => id),
+    // Where both airs press alike there is nothing to choose.
+    columns: asked
+      .filter(
+        (column) =>
+          column.riseM !== 0 && column.upwardDensityKgPerM3 !== column.downwardDensityKgPerM3,
+      )
+      .map((column) => searchedColumn(description, scenario, column)),
+    densities: columnDensities(description, scenario, asked),
+    budget: { left: mostSolves },
   };
 }
 
-/** Two searches found one balance: a column without flow is at rest whatever was assumed of it. */
-function isSame(one: Balance, other: Balance): boolean {
-  const alike = (a: Float64Array, b: Float64Array, tolerance: number): boolean =>
-    a.every((value, k) => Math.abs(value - b[k]!) <= tolerance);
-  const greatest = Math.max(...one.links.massFlowKgPerS.map(Math.abs));
-  return (
-    alike(one.pressuresPa, other.pressuresPa, 1e-6) &&
-    alike(one.links.massFlowKgPerS, other.links.massFlowKgPerS, 1e-6 * greatest)
-  );
+/** A description is searched again in every state of a house. */
+const knownErrors = new WeakMap<NetworkDescription, readonly NetworkIssue[]>();
+
+function errorsOf(description: NetworkDescription): readonly NetworkIssue[] {
+  const known = knownErrors.get(description);
+  if (known !== undefined) return known;
+  const errors = descriptionIssues(description).filter(({ severity }) => severity === 'error');
+  knownErrors.set(description, errors);
+  return errors;
+}
+
+/** Balances in rising order of the first fan's flow, or why there is none. */
+function inOrder({ balances, complete, counted, unsolved }: FoundBalances): AllBalancesResult {
+  if (unsolved !== undefined && balances.length === 0) return unsolved;
+  const firstFlow = ({ fans }: RootBalance): number => fans[0]?.volumeFlowM3PerS ?? 0;
+  return {
+    status: 'solved',
+    balances: [...balances].sort((a, b) => firstFlow(a) - firstFlow(b)),
+    complete,
+    counted,
+  };
 }
 
 function statedColumn(description: NetworkDescription, column: TwoStateColumn): StatedColumn {
@@ -202,6 +184,33 @@ function statedColumn(description: NetworkDescription, column: TwoStateColumn): 
   const { fromHeightM, toHeightM } = description.links[link]!;
   const { upwardDensityKgPerM3, downwardDensityKgPerM3 } = column;
   return { link, upwardDensityKgPerM3, downwardDensityKgPerM3, riseM: toHeightM - fromHeightM };
+}
+
+function searchedColumn(
+  { links, zones, boundaries }: NetworkDescription,
+  { zoneAir, boundaryAir }: Scenario,
+  column: StatedColumn,
+): SearchedColumn {
+  const link = links[column.link]!;
+  const zoneOf = (id: string): number => zones.findIndex((node) => node.id === id);
+  const airAt = (id: string): AirState => {
+    const zone = zoneOf(id);
+    const [nodes, airs, index] =
+      zone >= 0
+        ? [zones, zoneAir, zone]
+        : [boundaries, boundaryAir, boundaries.findIndex((node) => node.id === id)];
+    if (airs === undefined) return nodes[index]!.air;
+    return {
+      temperatureC: airs.temperatureC[index]!,
+      densityKgPerM3: airs.densityKgPerM3[index]!,
+    };
+  };
+  return {
+    ...column,
+    description: link,
+    air: { from: airAt(link.from), to: airAt(link.to) },
+    zones: [zoneOf(link.from), zoneOf(link.to)],
+  };
 }
 
 /** Densities of all columns, two-state columns taken as if air rose in them [kg/m3]. */
@@ -215,27 +224,6 @@ function columnDensities(
     Float64Array.from(links, ({ columnAir }) => (columnAir ?? outdoorAir).densityKgPerM3);
   for (const { link, upwardDensityKgPerM3 } of columns) densities[link] = upwardDensityKgPerM3;
   return densities;
-}
-
-/** The airs at both ends of a link. */
-function airsOf(
-  { links, zones, boundaries }: NetworkDescription,
-  { zoneAir, boundaryAir }: Scenario,
-  link: number,
-): { readonly from: AirState; readonly to: AirState } {
-  const airAt = (id: string): AirState => {
-    const zone = zones.findIndex((node) => node.id === id);
-    const [nodes, airs, index] =
-      zone >= 0
-        ? [zones, zoneAir, zone]
-        : [boundaries, boundaryAir, boundaries.findIndex((node) => node.id === id)];
-    if (airs === undefined) return nodes[index]!.air;
-    return {
-      temperatureC: airs.temperatureC[index]!,
-      densityKgPerM3: airs.densityKgPerM3[index]!,
-    };
-  };
-  return { from: airAt(links[link]!.from), to: airAt(links[link]!.to) };
 }
 
 /** What is wrong with the lengths of the scenario's arrays, in words; undefined if nothing is. */

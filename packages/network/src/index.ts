@@ -16,14 +16,17 @@ export { BatchShapeError } from './batch-shape-error.js';
 export { buildNetwork, type BuildResult } from './build-network.js';
 export type { BuiltNetwork } from './built-network.js';
 export { checkNetwork, type NetworkVerdict } from './check-network.js';
+export type { PressureBounds } from './internal/column-bounds.js';
 export {
+  boundBalances,
   findAllBalances,
+  findExtremeBalances,
   type AllBalances,
   type AllBalancesOptions,
   type AllBalancesResult,
-  type RootBalance,
   type TwoStateColumn,
 } from './find-all-balances.js';
+export type { RootBalance } from './root-balance.js';
 export type {
   BoundaryDescription,
   LinkDescription,

@@ -55,10 +55,22 @@ describe('remedies side by side', () => {
     expect(duct!.faceVelocityMPerS).toBeGreaterThan(0);
     expect(duct!.guidance).toHaveLength(1);
     expect(duct!.inducedHeatW).toBeGreaterThan(0);
-    expect(duct!.yearlyKWh).toBeGreaterThan(0);
+    expect(duct!.year!.totalKWh).toBeGreaterThan(0);
+    expect(duct!.year!.byHours).toBeUndefined();
     expect(duct!.upkeep).not.toEqual([]);
     expect(duct!.code.map(({ standing }) => standing)).toContain('not satisfied');
     expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
+  });
+
+  it('gives the exhaust curve as the house is and of every row, at the same flows', () => {
+    const { asItIs, rows } = comparison;
+    expect(asItIs!.points).toHaveLength(17);
+    const [duct] = rows;
+    for (const [index, { exhaustFlowM3PerS, pressurePa }] of duct!.exhaustCurve!.points.entries()) {
+      expect(exhaustFlowM3PerS).toBe(asItIs!.points[index]!.exhaustFlowM3PerS);
+      if (index > 0) expect(pressurePa).toBeGreaterThan(asItIs!.points[index]!.pressurePa);
+    }
+    expect(rows.every(({ exhaustCurve }) => exhaustCurve !== undefined)).toBe(true);
   });
 
   it('ranks by the rule that is given', () => {

@@ -11,7 +11,7 @@ export interface AnswerOptions {
 /**
  * The answer in a few plain sentences, as every report gives it first.
  *
- * How far down the worst zone goes and in which situation; what could not be solved; then each kind
+ * Where the work was stopped, first that and what is not shown. How far down the worst zone goes and in which situation; what could not be solved; then each kind
  * of verdict with its appliances; what flues do at worst; then that none of it is a clearance. Plain text that carries names
  * from the house file: escape it for the medium it is put in.
  *
@@ -20,6 +20,9 @@ export interface AnswerOptions {
  * @returns at least two sentences, in order
  */
 export function answerSentences(assessment: Assessment, options: AnswerOptions): readonly string[] {
-  const { worst, unsolved, findings, flues, closing } = answerParts(assessment, options.system);
-  return [worst, ...unsolved, ...findings, ...flues, ...closing];
+  const { incomplete, worst, unsolved, findings, flues, closing } = answerParts(
+    assessment,
+    options.system,
+  );
+  return [...incomplete, worst, ...unsolved, ...findings, ...flues, ...closing];
 }

@@ -9,8 +9,10 @@ import type {
 } from '@evendraft/house';
 import type { RuleFinding } from '@evendraft/rules';
 import type { AttributionStudy, UncertaintyStudy, WorstCaseStudy } from '@evendraft/studies';
+import type { AirResults } from './air-results.js';
 import type { CureResults } from './cure-results.js';
 import type { DraftResults } from './draft-results.js';
+import type { Incomplete } from './incomplete.js';
 import type { JudgedSet } from './judged-set.js';
 
 /**
@@ -23,6 +25,8 @@ export interface Assessment extends JudgedSet {
   readonly schemaVersion: 2;
   readonly libraryVersion: string;
   readonly house: HouseSummary;
+  /** Present where the work was stopped before its end. */
+  readonly incomplete?: Incomplete;
   readonly worstCase: WorstCaseStudy;
   /** Further limit sets, each judged as the first one is. */
   readonly beside: readonly JudgedSet[];
@@ -31,6 +35,8 @@ export interface Assessment extends JudgedSet {
   readonly cures: CureResults;
   /** Whether flues draw, spill or run backwards; absent where the house file describes no flue of an appliance. */
   readonly draft?: DraftResults;
+  /** The air of the house beside its appliances, and how far it may go; absent where it was not asked for. */
+  readonly air?: AirResults;
   /** Code screens, those included that are not meant for this house. */
   readonly screens: readonly RuleFinding[];
   /** Present where it was asked for. */

@@ -8,6 +8,7 @@ export type { AnswerOptions } from './answer-sentences.js';
 export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
 export type { Assessment, Attribution, HouseSummary } from './assessment.js';
+export type { AirResults, FailureExtreme, FailureRow, SolvedAir } from './air-results.js';
 export type { CureResults } from './cure-results.js';
 export type {
   ApplianceDraft,
@@ -17,6 +18,7 @@ export type {
   SpilledAir,
   WorstDraft,
 } from './draft-results.js';
+export type { Incomplete, UnfinishedPart, UnfinishedWork } from './incomplete.js';
 export type { JudgedSet, ProgrammeTestResult } from './judged-set.js';
 export { renderComparison } from './render-comparison.js';
 export { renderSizing } from './render-sizing.js';

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from './assessment.js';
+import { airBesideSection } from './html/air-beside-section.js';
 import { airSection } from './html/air-section.js';
 import { answerSection } from './html/answer-section.js';
 import { assumptionSection, houseSection, proofSection } from './html/basis-section.js';
@@ -80,6 +81,7 @@ ${sections.map(htmlSection)}</main>
 function pageSections(input: HtmlInput, signOff: SignOff | undefined): readonly HtmlSection[] {
   const { assessment, extras, system } = input;
   const draft = draftSection(input);
+  const beside = airBesideSection(input);
   return [
     ...(assessment.cautions.length === 0
       ? []
@@ -90,6 +92,9 @@ function pageSections(input: HtmlInput, signOff: SignOff | undefined): readonly 
       : [{ id: 'draft', title: 'Draft, spillage and spilled gas', body: draft }]),
     { id: 'pressures', title: 'Pressures', body: resultSection(input) },
     { id: 'air', title: 'Air moved', body: airSection(input) },
+    ...(beside === undefined
+      ? []
+      : [{ id: 'beside', title: 'How far, what fails, guidance', body: beside }]),
     { id: 'house', title: 'House', body: houseSection(input) },
     { id: 'assumed', title: 'Assumed and not modelled', body: assumptionSection(input) },
     ...(extras.notes ?? []).map(({ title, sentences }, index) => ({

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '@evendraft/units';
 import { answerSentences } from './answer-sentences.js';
 import type { Assessment } from './assessment.js';
+import { markdownAir } from './internal/markdown-air.js';
 import { markdownBasis } from './internal/markdown-basis.js';
 import { markdownCauses } from './internal/markdown-causes.js';
 import { markdownCures } from './internal/markdown-cures.js';
@@ -49,6 +50,7 @@ export function renderMarkdown(assessment: Assessment, options: MarkdownOptions)
   markdownJudgedSets(section);
   markdownCauses(section);
   markdownResults(section);
+  markdownAir(section);
   markdownScreens(section);
   markdownBasis(section);
   return page.text();

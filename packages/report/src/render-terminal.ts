@@ -3,6 +3,7 @@ import { answerSentences } from './answer-sentences.js';
 import type { Assessment } from './assessment.js';
 import { houseWords } from './internal/house-words.js';
 import { numberPrinter } from './internal/number-printer.js';
+import { terminalAir } from './internal/terminal-air.js';
 import { terminalAttribution } from './internal/terminal-attribution.js';
 import { terminalCures } from './internal/terminal-cures.js';
 import { terminalDraft } from './internal/terminal-draft.js';
@@ -16,6 +17,7 @@ import { terminalScreens } from './internal/terminal-screens.js';
 import { terminalStates } from './internal/terminal-states.js';
 import { terminalStrip } from './internal/terminal-strip.js';
 import { terminalUncertainty } from './internal/terminal-uncertainty.js';
+import { terminalWhatDecides } from './internal/terminal-what-decides.js';
 import { ReportError } from './report-error.js';
 
 /** How an assessment is shown in a terminal. */
@@ -28,6 +30,11 @@ export interface TerminalOptions {
   readonly color?: boolean;
   /** How many operating states are listed at most; 12 if absent [-]. */
   readonly states?: number;
+  /**
+   * How the reader gets everything, e.g. `--all`: where this is given, only what decides is shown, and then how much
+   * more there is; everything is shown if absent.
+   */
+  readonly restWith?: string;
 }
 
 /** Below this a table has no room for words. */
@@ -35,7 +42,7 @@ const narrowestPage = 40;
 
 /**
  * An assessment as a rater reads it in a minute: the answer, the findings, the operating states
- * worst first, the air moved, then what was assumed, not modelled and must be heeded.
+ * worst first, the air moved, then what was assumed, not modelled and must be heeded; or only what decides.
  *
  * Numbers are rounded each by itself, so a difference of two may look off by its last digit. Names
  * from the house file lose control characters, so that they cannot command the terminal.
@@ -46,7 +53,7 @@ const narrowestPage = 40;
  * @throws ReportError `report.invalid-width` or `report.invalid-count`
  */
 export function renderTerminal(assessment: Assessment, options: TerminalOptions): string {
-  const { system, width = 80, color = false, states = 12 } = options;
+  const { system, width = 80, color = false, states = 12, restWith } = options;
   if (!Number.isFinite(width)) {
     throw new ReportError('report.invalid-width', `${width} is not a number of columns.`);
   }
@@ -61,6 +68,14 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   page.paragraph(houseWords(assessment, printer));
   page.blank();
   for (const sentence of answerSentences(assessment, { system })) page.verdictParagraph(sentence);
+  if (restWith === undefined) everything(section, states);
+  else terminalWhatDecides(section, restWith);
+  page.blank();
+  page.paragraph(`Evendraft ${assessment.libraryVersion}. House file ${assessment.house.digest}`);
+  return page.text();
+}
+
+function everything(section: TerminalSection, states: number): void {
   terminalLadder(section);
   terminalFindings(section);
   terminalDraft(section);
@@ -71,9 +86,7 @@ export function renderTerminal(assessment: Assessment, options: TerminalOptions)
   terminalStates(section, states);
   terminalStrip(section);
   terminalFlows(section);
+  terminalAir(section);
   terminalScreens(section);
   terminalRemarks(section);
-  page.blank();
-  page.paragraph(`Evendraft ${assessment.libraryVersion}. House file ${assessment.house.digest}`);
-  return page.text();
 }

@@ -3,11 +3,13 @@
  *
  * Central type: {@link Finding}. Read next: `finding.ts`, then `judge.ts`; the data is in `limit-sets/`.
  */
+export type { AirFacts, DoorFacts, HoodFacts } from './air-facts.js';
 export { cautions } from './cautions.js';
 export { chooseLimit } from './choose-limit.js';
 export type { LimitChoice, MissingFact } from './choose-limit.js';
 export { cureKinds, cureOrders, cureOrderSource } from './cures/cure-orders.js';
 export type { CuredFinding, CureKind, CureOrder } from './cures/cure-orders.js';
+export { verdictsByUrgency } from './finding.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
 export type {
   AmbientCoLevel,

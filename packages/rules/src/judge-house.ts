@@ -1,8 +1,9 @@
 import { insideZoneKinds, type House } from '@evendraft/house';
 import type { HouseLimit } from './further-limits.js';
-import { judgedBy, lacks, notMeantFor, type Rule } from './internal/answer.js';
+import { judgedBy, lacks, notMeantFor, withoutLimit, type Rule } from './internal/answer.js';
 import { appliesToAppliance } from './internal/applies-to-appliance.js';
 import { amount, line } from './internal/arithmetic-line.js';
+import { stoppedReason } from './internal/stopped-reason.js';
 import type { JudgedStudy } from './judged-study.js';
 import type { AppliesTo } from './applies-to.js';
 import type { LimitSet } from './limit-set.js';
@@ -85,6 +86,9 @@ function judgeRow(row: HouseLimit, input: JudgeHouseInput): RuleFinding {
     quantity: row.quantity,
     enclosureRadiusPa: study.proof.largestEnclosureRadiusPa,
   });
+  if (study.stopped !== undefined && deepest.value - row.limitPa > band) {
+    return withoutLimit(rule, { why: meant.why, arithmetic }, stoppedReason(study.stopped));
+  }
   const unsolved = study.unsolved.length;
   return judgedBy(
     rule,

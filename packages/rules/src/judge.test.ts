@@ -34,6 +34,18 @@ describe('a verdict', () => {
     expect(first({ changePa }).verdict).toBe(verdict);
   });
 
+  it('is never within the limit in a study that was stopped, but may be near or beyond it', () => {
+    const stopped = (changePa: number): Finding => {
+      const of = house();
+      const worstCase = { ...study(of, { changePa }), stopped: { done: 40, of: 96 } };
+      return judge({ house: of, worstCase, limitSet: ventTypeTable })[0]!;
+    };
+    expect(stopped(-3.1).verdict).toBe('beyond the limit');
+    expect(stopped(-2).verdict).toBe('near the limit');
+    expect(stopped(0)).toMatchObject({ verdict: 'not judged', cures: [] });
+    expect(stopped(0).reason).toContain('40 of 96 situations');
+  });
+
   it('is taken from unrounded numbers', () => {
     expect(first({ changePa: -3 - 1e-12 }).verdict).toBe('beyond the limit');
   });

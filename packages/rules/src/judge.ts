@@ -3,6 +3,7 @@ import type { WorstPressure } from '@evendraft/studies';
 import { chooseLimit } from './choose-limit.js';
 import type { Finding, Verdict } from './finding.js';
 import { missingNotes, studyNotes } from './internal/finding-notes.js';
+import { stoppedReason } from './internal/stopped-reason.js';
 import { reasonWithoutRow, reasonWithoutVent } from './internal/reason-not-judged.js';
 import { suggestCures } from './internal/suggest-cures.js';
 import type { JudgedStudy } from './judged-study.js';
@@ -24,7 +25,8 @@ export interface JudgeInput {
  *
  * margin = worst value − limit, from unrounded numbers. With a band b as {@link nearBand} says: beyond
  * the limit where margin is below −b, near where it is from −b to b, within where it is above b; so
- * a value exactly at its limit is near it. Screening of risk: no verdict is a clearance.
+ * a value exactly at its limit is near it. In a study that was stopped nothing is within its limit: what was not
+ * solved may be beyond it. Screening of risk: no verdict is a clearance.
  *
  * @param input - the house, its worst-case study and the set to hold it against
  * @returns the findings, plain JSON
@@ -78,6 +80,9 @@ function judgeAppliance(appliance: Appliance, input: JudgeInput): Finding {
   });
   const marginPa = withoutNegativeZero(valuePa - limit.limitPa);
   const verdict = verdictOf(marginPa, nearBandPa);
+  if (worstCase.stopped !== undefined && verdict === 'within the limit') {
+    return notJudged(stoppedReason(worstCase.stopped), setNotes);
+  }
   return {
     appliance: appliance.id,
     zone: appliance.zone,

@@ -29,6 +29,7 @@ export function readScreenFacts(value: unknown, house: House): ReadScreenFactsRe
   const issues = [
     ...(parsed.error?.issues.flatMap((problem) => schemaIssues(problem, file)) ?? []),
     ...unknownNames(value, house),
+    ...(parsed.success ? unknownZones(parsed.data, house) : []),
   ];
   return parsed.success && issues.length === 0
     ? { ok: true, facts: parsed.data }
@@ -45,6 +46,11 @@ function unknownNames(value: unknown, house: House): readonly Issue[] {
     devices: { what: 'device', ids: idsOf(house.devices) },
     makeUp: { what: 'make-up opening', ids: idsOf(house.makeUpOpenings) },
     zones: { what: 'zone', ids: idsOf(house.zones) },
+    doors: { what: 'door', ids: idsOf(house.doors) },
+    hoods: {
+      what: 'hood',
+      ids: idsOf(house.devices.filter(({ kind }) => kind === 'hood' || kind === 'downdraft')),
+    },
     intakes: {
       what: 'intake',
       ids: [
@@ -72,4 +78,38 @@ function unknownNames(value: unknown, house: House): readonly Issue[] {
         },
       }));
   });
+}
+
+/** Zones that doors stand in or swing into. */
+function unknownZones(
+  { doors = {}, outsideDoors = {} }: ScreenFacts,
+  house: House,
+): readonly Issue[] {
+  const zones = house.zones.map(({ id }) => id);
+  const code: ScreenFactsIssueCode = 'facts.unknown-name';
+  const check = (
+    path: readonly string[],
+    found: string | undefined,
+    ids: readonly string[],
+  ): readonly Issue[] =>
+    found === undefined || ids.includes(found)
+      ? []
+      : [
+          {
+            code,
+            severity: 'error',
+            path,
+            parameters: { found, what: 'zone', allowed: ids, ...near(found, ids) },
+          },
+        ];
+  return [
+    ...Object.entries(doors).flatMap(([name, { opensInto }]) => {
+      const between = house.doors.find(({ id }) => id === name)?.between ?? [];
+      return check(['doors', name, 'opensInto'], opensInto, between);
+    }),
+    ...Object.entries(outsideDoors).flatMap(([name, { zone, opensInto }]) => [
+      ...check(['outsideDoors', name, 'zone'], zone, zones),
+      ...check(['outsideDoors', name, 'opensInto'], opensInto, [zone, 'outdoors']),
+    ]),
+  ];
 }

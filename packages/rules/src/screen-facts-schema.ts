@@ -49,6 +49,27 @@ const nearby = z.strictObject({
   aboveIntakeM: z.number().min(-1000).max(1000).meta({ unit: 'm' }),
 });
 
+const doorShape = {
+  leaf: z.exactOptional(
+    z.strictObject({
+      widthM: z.number().min(0.3).max(5).meta({ unit: 'm' }),
+      heightM: z.number().min(0.3).max(5).meta({ unit: 'm' }),
+      handleToEdgeM: z.number().min(0).max(0.25).meta({ unit: 'm' }),
+      closerN: z.number().min(0).max(500).meta({ unit: 'N' }),
+    }),
+  ),
+  opensInto: z.exactOptional(z.string().trim().min(1)),
+};
+
+const hood = z.strictObject({
+  widthM: of('m', 0.1, 5),
+  place: z.exactOptional(z.enum(['at a wall', 'over an island'])),
+  burnerInputW: of('W', 1, 200_000),
+  kitchenVolumeM3: of('m3', 1, 2000),
+});
+
+const velocity = of('m/s', 0.01, 30);
+
 const byName = <Value extends z.ZodType>(value: Value) =>
   z.exactOptional(z.record(z.string(), value));
 
@@ -67,4 +88,15 @@ export const screenFactsSchema: z.ZodType<ScreenFacts> = z.strictObject({
   makeUp: byName(makeUp),
   zones: byName(zone),
   intakes: byName(z.array(nearby)),
+  climate: z.exactOptional(z.enum(['hot and humid', 'very cold', 'other'])),
+  doors: byName(z.strictObject(doorShape)),
+  outsideDoors: byName(z.strictObject({ ...doorShape, zone: z.string() })),
+  hoods: byName(hood),
+  largestVelocitiesMPerS: z.exactOptional(
+    z.strictObject({
+      'at the hood': velocity,
+      'in a quiet duct': velocity,
+      'in a hood duct': velocity,
+    }),
+  ),
 });

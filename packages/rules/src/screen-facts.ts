@@ -1,3 +1,5 @@
+import type { AirFacts } from './air-facts.js';
+
 /** What covers an opening; louvres of unknown free area take a share of the opening. */
 export type OpeningCover = 'none' | 'wood louvre' | 'metal louvre';
 
@@ -82,8 +84,8 @@ export interface NearbySource {
   readonly aboveIntakeM: number;
 }
 
-/** What rules ask that a house file does not hold. Everything is optional: what is missing is not judged. */
-export interface ScreenFacts {
+/** What rules and guidance ask that a house file does not hold. Everything is optional: what is missing is not judged. */
+export interface ScreenFacts extends AirFacts {
   /** Year in which the building was built. */
   readonly builtInYear?: number;
   /** Natural air changes of the house, where they are known [1/s]. */

@@ -1,4 +1,10 @@
-import { compileHouse, houseWeather, type CompiledHouse, type Device } from '@evendraft/house';
+import {
+  houseWeather,
+  compileHouse,
+  type CompiledHouse,
+  type Device,
+  type House,
+} from '@evendraft/house';
 import { balanceStudy, type BalanceQuestion } from './balance-study.js';
 import { nextTurn } from './internal/next-turn.js';
 import { exhaustFlow } from './sized/house-remedies.js';
@@ -23,20 +29,30 @@ export interface ExhaustCurveStudy {
   readonly operatingPoints: readonly (ExhaustPoint & { readonly speed: string })[];
 }
 
+/** What the curve is drawn for, beside the weather, doors and airtightness of a situation. */
+export interface ExhaustCurveOf {
+  /** Id of a device with speeds. */
+  readonly device: string;
+  /** Id of a supply fan that is held to the device's flow in proportion along the curve; none when absent. */
+  readonly follows?: string;
+}
+
 const pointsOfCurve = 16;
 
 /**
- * The pressure of a device's zone for a rising exhaust flow, with nothing else running, and the points at which
- * its speeds work.
+ * The pressure of a device's zone for a rising exhaust flow, with nothing else switched on, and the points at
+ * which its speeds work.
+ *
+ * What is interlocked with the device runs and stands open as it does at the device's highest speed.
  *
  * @param compiled - the compiled house
- * @param of - id of a device with speeds, and the situation whose weather, doors and airtightness count
+ * @param of - the device, and the situation whose weather, doors and airtightness count
  * @param options - signal
  * @returns the study; undefined where the device has no speed or the baseline could not be solved
  */
 export async function exhaustCurveStudy(
   compiled: CompiledHouse,
-  of: BalanceQuestion & { readonly device: string },
+  of: BalanceQuestion & ExhaustCurveOf,
   options: { readonly signal?: AbortSignal } = {},
 ): Promise<ExhaustCurveStudy | undefined> {
   const { house } = compiled;
@@ -58,11 +74,12 @@ export async function exhaustCurveStudy(
       : [{ speed: name, exhaustFlowM3PerS: found.exhaustFlowM3PerS, pressurePa: found.pressurePa }];
   });
   const most = Math.max(...device.speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
-  const held = exhaustFlow(house, device.id, most);
   const points: ExhaustPoint[] = [{ exhaustFlowM3PerS: 0, pressurePa: baselinePa }];
   for (let step = 1; step <= pointsOfCurve; step += 1) {
-    const flowM3PerS = (most * step) / pointsOfCurve;
-    const result = compileHouse(held.houseWith(flowM3PerS));
+    const share = step / pointsOfCurve;
+    const flowM3PerS = most * share;
+    const followed = of.follows === undefined ? house : suppliedAt(house, of.follows, share);
+    const result = compileHouse(exhaustFlow(followed, device.id, most).houseWith(flowM3PerS));
     if (!result.ok) continue;
     const { compiled: changed } = result;
     // Without the device's duct the network has fewer nodes, each of which has its air in the weather.
@@ -85,6 +102,23 @@ export async function exhaustCurveStudy(
     baselinePa,
     points,
     operatingPoints,
+  };
+}
+
+/** The house with the constant flows of one supply fan at a share of what they are. */
+function suppliedAt(house: House, id: string, share: number): House {
+  const at = ({ law, ...speed }: Device['speeds'][number]): Device['speeds'][number] => ({
+    ...speed,
+    law:
+      law.kind === 'fixedFlow' && law.volumeFlowM3PerS !== undefined
+        ? { ...law, volumeFlowM3PerS: law.volumeFlowM3PerS * share }
+        : law,
+  });
+  return {
+    ...house,
+    devices: house.devices.map((each) =>
+      each.id === id ? { ...each, speeds: each.speeds.map(at) } : each,
+    ),
   };
 }
 

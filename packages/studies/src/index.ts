@@ -35,6 +35,7 @@ export { dryerStudy } from './dryer-study.js';
 export type { DryerArrangement, DryerQuestion, DryerRow, DryerStudy } from './dryer-study.js';
 export { exhaustCurveStudy } from './exhaust-curve-study.js';
 export type { ExhaustCurveStudy, ExhaustPoint } from './exhaust-curve-study.js';
+export { exhaustCurveOfRemedy } from './exhaust-curve-of-remedy.js';
 export { failureStudy } from './failure-study.js';
 export type { FailureResult, Infiltration } from './failure-study.js';
 export { failureCases } from './failures/failure-cases.js';
@@ -80,7 +81,7 @@ export type {
   UncertaintyStudy,
   ZoneSpread,
 } from './uncertain-pressures.js';
-export { uncertaintyStudy } from './uncertainty-study.js';
+export { uncertaintyStudy, usualSamples } from './uncertainty-study.js';
 export type { UncertaintyOptions, UncertaintyQuestion } from './uncertainty-study.js';
 export { zoneDifferenceStudy } from './zone-difference-study.js';
 export type {
@@ -89,7 +90,16 @@ export type {
   ZoneDifferenceStudy,
 } from './zone-difference-study.js';
 export { worstCaseStudy } from './worst-case-study.js';
-export type { StudyOptions, WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
+export type { WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
+export type { Stopped, StudyOptions, WhenStopped, WorstCaseOptions } from './study-options.js';
+export { createSituationPool } from './workers/situation-pool.js';
+export type {
+  SituationPool,
+  SituationReply,
+  SituationRequest,
+  SituationWorker,
+} from './workers/situation-pool.js';
+export { situationAnswerer } from './workers/answer-situations.js';
 export { combustionStudy } from './combustion/combustion-study.js';
 export type {
   ApplianceCombustion,
@@ -122,6 +132,8 @@ export type { CollarInlet, Vent, VentMember, VentSystem } from './combustion/ven
 export type { MemberAtFlow, VentsAtFlows } from './combustion/vents-at-flows.js';
 export type { VentGas } from './combustion/vent-gas.js';
 export type { CourseFlue } from './combustion/warm-up-course.js';
+export { yearlyAirStudy } from './yearly-air-study.js';
+export type { HourlyYear, YearlyAirStudy } from './yearly-air-study.js';
 export { worstOfBalances } from './worst-of-balances.js';
 export type {
   ApplianceWorst,

@@ -1,4 +1,5 @@
 import type { PressureTarget } from './pressure-target.js';
+import type { Stopped } from './study-options.js';
 import type { UncertainInput } from './uncertain-input.js';
 
 /** How a number is spread over the samples. */
@@ -51,4 +52,6 @@ export interface UncertaintyStudy {
   /** Values that the flow exponent takes, each in as many samples. */
   readonly exponents: readonly number[];
   readonly solves: number;
+  /** Present where the study was stopped: samples that were drawn, of those asked for. */
+  readonly stopped?: Stopped;
 }

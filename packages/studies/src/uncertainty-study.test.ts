@@ -123,6 +123,33 @@ describe('uncertainty', () => {
     await expect(study).rejects.toThrow('enough');
   });
 
+  it('keeps the draws that are done where a stop is to keep them, spread over the exponents', async () => {
+    const stop = new AbortController();
+    const drawn: number[] = [];
+    const study = await uncertaintyStudy(
+      oneRoom,
+      { ranges: usualUncertainty(oneRoom.house), situations: [asked(oneRoom)] },
+      {
+        samples: 800,
+        signal: stop.signal,
+        whenStopped: 'keep',
+        onProgress: (done) => {
+          drawn.push(done);
+          if (done >= 200) stop.abort();
+        },
+      },
+    );
+    expect(drawn).toEqual([100, 200]);
+    expect(study.stopped).toEqual({ done: 200, of: 800 });
+    expect([study.samples, study.failed, study.solves]).toEqual([200, 0, 400]);
+    const [low, high, ...more] = study.exponents;
+    expect(more).toEqual([]);
+    // One from each half of the range.
+    expect(low).toBeLessThan(0.65);
+    expect(high).toBeGreaterThan(0.65);
+    expect(study.zones[0]!.pressurePa.percentiles.every(Number.isFinite)).toBe(true);
+  });
+
   it('names every range that makes no sense', async () => {
     const ranges = [
       range('airtightness', 1.2, 0.8),

@@ -1,13 +1,19 @@
 import { baselineOf, compileHouse, type CompiledHouse } from '@evendraft/house';
 import type { BuiltNetwork, SolverPool } from '@evendraft/network';
 import type { BalanceQuestion } from './balance-study.js';
-import { nextTurn } from './internal/next-turn.js';
 import { randomNumbers } from './internal/random-numbers.js';
-import { sampleRows, type AskedRows, type SampleOutcome } from './internal/sample-rows.js';
+import { restAtTimes } from './internal/rest-at-times.js';
+import {
+  sampleRows,
+  type AskedRow,
+  type AskedRows,
+  type SampleOutcome,
+} from './internal/sample-rows.js';
 import { summarizeSamples } from './internal/summarize-samples.js';
 import { knobsOf, type Knobs } from './internal/uncertain-knobs.js';
 import type { PressureTarget } from './pressure-target.js';
 import { StudyArgumentError } from './study-argument-error.js';
+import type { WhenStopped } from './study-options.js';
 import type { UncertaintyStudy } from './uncertain-pressures.js';
 import { uncertainInputIssues, type UncertainInput } from './uncertain-input.js';
 
@@ -21,21 +27,26 @@ export interface UncertaintyQuestion {
 
 /** How it is sampled, watched and stopped. */
 export interface UncertaintyOptions {
-  /** 4,000 when absent. */
+  /** {@link usualSamples} when absent. */
   readonly samples?: number;
   /** 1 when absent. */
   readonly seed?: number;
   readonly signal?: AbortSignal;
+  /** What a stopped study does; it rejects when absent. */
+  readonly whenStopped?: WhenStopped;
   readonly onProgress?: (done: number, of: number) => void;
   /** Makes workers for a network; everything is solved in this thread when absent. The study closes them. */
   readonly createPool?: (network: BuiltNetwork) => SolverPool;
 }
 
-/** Values that stand for the range of the flow exponent; each is a network of its own. */
-const exponentLevels = 8;
+/** Samples that are drawn unless another number is asked for. */
+export const usualSamples = 4000;
 
-/** Work between two looks at the signal [ms]. */
-const mostMsBetweenRests = 50;
+/**
+ * Parts of the range of the flow exponent, each a network of its own, in the order in which they are drawn: one
+ * that leaves the draws of a study that is stopped early spread over the range.
+ */
+const exponentParts = [4, 1, 6, 3, 0, 7, 2, 5] as const;
 
 /** Samples in one batch. */
 const samplesPerBatch = 256;
@@ -58,7 +69,14 @@ export async function uncertaintyStudy(
   question: UncertaintyQuestion,
   options: UncertaintyOptions = {},
 ): Promise<UncertaintyStudy> {
-  const { samples = 4000, seed = 1, signal, onProgress, createPool } = options;
+  const {
+    samples = usualSamples,
+    seed = 1,
+    signal,
+    whenStopped = 'reject',
+    onProgress,
+    createPool,
+  } = options;
   const { ranges, situations, targets = [] } = question;
   requireSense(compiled, question, samples);
   const knobs = knobsOf(compiled, ranges);
@@ -77,10 +95,19 @@ export async function uncertaintyStudy(
     failed: new Set(),
   };
 
+  // A study that keeps what it has ends between batches; only one that gives it up breaks a batch off.
+  const breaks = whenStopped === 'reject' ? signal : undefined;
+  const stopped = (): boolean => {
+    breaks?.throwIfAborted();
+    return signal?.aborted === true;
+  };
+  const rest = restAtTimes();
   let first = 0;
-  let rested = Date.now();
-  for (const [level, variant] of variants.entries()) {
-    const end = Math.round(((level + 1) * samples) / variants.length);
+  let levels = 0;
+  for (const variant of variants) {
+    if (stopped()) break;
+    levels += 1;
+    const end = Math.round((levels * samples) / variants.length);
     const pool = createPool?.(variant.compiled.network);
     const rows = sampleRows({
       ...variant,
@@ -92,16 +119,12 @@ export async function uncertaintyStudy(
       pool,
     });
     try {
-      while (first < end) {
+      while (first < end && !stopped()) {
         const count = Math.min(samplesPerBatch, end - first);
-        await rows.solve({ first, count, signal });
+        await rows.solve({ first, count, signal: breaks });
         first += count;
         onProgress?.(first, samples);
-        if (pool === undefined && Date.now() - rested > mostMsBetweenRests) {
-          await nextTurn();
-          rested = Date.now();
-        }
-        signal?.throwIfAborted();
+        await rest();
       }
     } finally {
       pool?.close();
@@ -109,13 +132,31 @@ export async function uncertaintyStudy(
   }
   return {
     question: 'uncertainty',
-    ...summarizeSamples({ house: compiled.house, outcome, targets }),
+    ...summarizeSamples({ house: compiled.house, outcome: firstOf(outcome, first), targets }),
     ranges,
-    samples,
+    samples: first,
     failed: outcome.failed.size,
     seed,
-    exponents: variants.map(({ exponent }) => exponent),
-    solves: samples * asked.rows.length,
+    exponents: variants
+      .slice(0, levels)
+      .map(({ exponent }) => exponent)
+      .sort((one, other) => one - other),
+    solves: first * asked.rows.length,
+    ...(first < samples ? { stopped: { done: first, of: samples } } : {}),
+  };
+}
+
+/** The first samples of an outcome. */
+function firstOf(outcome: SampleOutcome, samples: number): SampleOutcome {
+  const cut = (values: Float64Array): Float64Array => values.subarray(0, samples);
+  return {
+    samples,
+    lowestPa: outcome.lowestPa.map(cut),
+    highestPa: outcome.highestPa.map(cut),
+    largestFallPa: outcome.largestFallPa.map(cut),
+    largestRisePa: outcome.largestRisePa.map(cut),
+    inputs: new Map([...outcome.inputs].map(([input, values]) => [input, cut(values)])),
+    failed: outcome.failed,
   };
 }
 
@@ -128,8 +169,8 @@ interface Variant {
 function variantsOf(compiled: CompiledHouse, { exponent }: Knobs): readonly Variant[] {
   const { house } = compiled;
   if (exponent === undefined) return [{ compiled, exponent: house.airtightness.exponent }];
-  return Array.from({ length: exponentLevels }, (_, level) => {
-    const value = exponent.at((level + 0.5) / exponentLevels);
+  return exponentParts.map((part) => {
+    const value = exponent.at((part + 0.5) / exponentParts.length);
     const result = compileHouse({
       ...house,
       airtightness: { ...house.airtightness, exponent: value },
@@ -146,21 +187,24 @@ function variantsOf(compiled: CompiledHouse, { exponent }: Knobs): readonly Vari
 }
 
 function withBaselines(situations: readonly BalanceQuestion[]): AskedRows {
-  const rows: BalanceQuestion[] = [];
-  const place = (question: BalanceQuestion): number => {
-    const key = keyOf(question);
-    const known = rows.findIndex((row) => keyOf(row) === key);
-    return known >= 0 ? known : rows.push(question) - 1;
+  const rows: AskedRow[] = [];
+  const place = (row: AskedRow): number => {
+    const key = keyOf(row);
+    const known = rows.findIndex((other) => keyOf(other) === key);
+    return known >= 0 ? known : rows.push(row) - 1;
   };
   const pairs = situations.map((question) => ({
-    row: place(question),
-    baseline: place({ ...question, state: baselineOf(question.state) }),
+    row: place({ question, shown: 'lowest' }),
+    baseline: place({
+      question: { ...question, state: baselineOf(question.state) },
+      shown: 'highest',
+    }),
   }));
   return { rows, pairs };
 }
 
-function keyOf({ state, weather, airtightnessCase }: BalanceQuestion): string {
-  return JSON.stringify([state, weather.name, airtightnessCase ?? 0]);
+function keyOf({ question: { state, weather, airtightnessCase }, shown }: AskedRow): string {
+  return JSON.stringify([state, weather.name, airtightnessCase ?? 0, shown]);
 }
 
 function requireSense(

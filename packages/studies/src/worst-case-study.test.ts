@@ -181,6 +181,41 @@ describe('the worst case', () => {
     await expect(study).rejects.toThrow('enough');
   });
 
+  it('keeps what is done where a stop is to keep it, and says how much that is', async () => {
+    const stop = new AbortController();
+    const study = await worstCaseStudy(compiled(), {
+      signal: stop.signal,
+      whenStopped: 'keep',
+      onProgress: (done) => {
+        if (done === 5) stop.abort();
+      },
+    });
+    const whole = await worstCaseStudy(compiled());
+    expect(study.stopped).toEqual({ done: 5, of: whole.situations.length });
+    expect(study.situations).toHaveLength(5);
+    expect(whole.situations).toEqual(expect.arrayContaining([...study.situations]));
+    expect(whole.stopped).toBeUndefined();
+  });
+
+  it('keeps the places that were searched where a stop is to keep them, without a proof', async () => {
+    const stop = new AbortController();
+    let blocks = 0;
+    const study = await worstCaseStudy(compiled(), {
+      signal: stop.signal,
+      whenStopped: 'keep',
+      listUpTo: 0,
+      onProgress: () => {
+        blocks += 1;
+        if (blocks === 2) stop.abort();
+      },
+    });
+    // Two weathers and two positions of a door make four places, each of two blocks, low and high.
+    const { situations = 0, proved } = study.coverage ?? {};
+    expect(proved).toBe(false);
+    expect(study.stopped).toEqual({ done: situations / 4, of: situations });
+    expect(new Set(study.situations.map(({ weather }) => weather)).size).toBe(1);
+  });
+
   it('covers twenty switched fans, over a million states, with some hundred solves and a proof', async () => {
     const [template] = house.devices;
     const devices = Array.from({ length: 20 }, (_, i) => ({

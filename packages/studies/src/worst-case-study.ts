@@ -1,21 +1,17 @@
+import { countOperatingStates, houseWeather, type CompiledHouse } from '@evendraft/house';
+import type { BalanceQuestion } from './balance-study.js';
 import {
-  countOperatingStates,
-  houseWeather,
-  operatingStates,
-  type CompiledHouse,
-  type HouseWeather,
-  type OperatingState,
-} from '@evendraft/house';
-import {
-  balanceStudy,
-  baselineStudy,
-  type BalanceQuestion,
-  type BaselineResult,
-} from './balance-study.js';
+  baselineKey,
+  listedSituations,
+  solverWithBaselines,
+} from './internal/listed-situations.js';
 import { nextTurn } from './internal/next-turn.js';
+import { restAtTimes } from './internal/rest-at-times.js';
 import { searchExtremes, type Extremes } from './internal/search-extremes.js';
+import { solveListed } from './internal/solve-listed.js';
 import { depthOf, inTies } from './internal/ties.js';
 import type { StateBalance, UnsolvedState } from './state-balance.js';
+import type { Stopped, WorstCaseOptions } from './study-options.js';
 import { worstOfBalances, type WorstOfBalances } from './worst-of-balances.js';
 
 /** All states in all weathers at all airtightness cases; plain JSON. */
@@ -32,6 +28,8 @@ export interface WorstCaseStudy extends WorstOfBalances {
   };
   /** Present where not every state was solved: how the others are covered. */
   readonly coverage?: WorstCaseCoverage;
+  /** Present where the study was stopped: the situations that its extremes are over, of all. */
+  readonly stopped?: Stopped;
 }
 
 /** How the states that were not solved are covered. */
@@ -45,23 +43,6 @@ export interface WorstCaseCoverage {
   /** False where a pressure left the range in which the laws were compared, or a solve failed. */
   readonly proved: boolean;
 }
-
-/** How a long study is watched and stopped. */
-export interface StudyOptions {
-  /** Stops the study; it then rejects with the signal's reason. */
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
-  /** How many situations the result lists; extremes are over all of them. 2,000 when absent. */
-  readonly keep?: number;
-  /**
-   * Most situations that are solved one by one; a house with more is covered by the ordering of its devices.
-   * 5,000 when absent.
-   */
-  readonly listUpTo?: number;
-}
-
-/** Solves between two looks at the signal, so that a page or a terminal stays alive. */
-const solvesPerTurn = 200;
 
 /** Situations that are still gone through one by one where the ordering could not be shown. */
 const mostListed = 200_000;
@@ -77,57 +58,47 @@ const mostListed = 200_000;
  * airtightness case.
  *
  * @param compiled - the compiled house
- * @param options - signal, progress, how many situations to list
+ * @param options - signal and what a stop keeps, progress, workers, how many situations to list
  * @returns the study; situations that could not be solved are listed apart
  */
 export async function worstCaseStudy(
   compiled: CompiledHouse,
-  options: StudyOptions = {},
+  options: WorstCaseOptions = {},
 ): Promise<WorstCaseStudy> {
   const { house } = compiled;
-  const { signal, onProgress, keep = 2000, listUpTo = 5000 } = options;
+  const { signal, whenStopped = 'reject', onProgress, keep = 2000, listUpTo = 5000 } = options;
   const weathers = house.weathers.map((each) => houseWeather(house, each));
   const cases = house.airtightness.cases.length;
   const states = countOperatingStates(house);
   const situations = states * weathers.length * cases;
+  const stopped = (): boolean => {
+    if (whenStopped === 'reject') signal?.throwIfAborted();
+    return signal?.aborted === true;
+  };
   const search =
     situations > listUpTo
       ? await searchExtremes({
           compiled,
           weathers,
+          stopped,
           async rest(solves) {
             onProgress?.(Math.min(solves, situations - 1), situations);
             await nextTurn();
-            signal?.throwIfAborted();
           },
         })
       : undefined;
   const proved =
     search !== undefined && search.coverage.premiseHolds && search.coverage.unsolved.length === 0;
-  const byOrdering = search !== undefined && (proved || situations > mostListed);
-  const chosen = byOrdering ? lowQuestions(search) : undefined;
-  const questions = chosen ?? everyQuestion(compiled, weathers);
-  const total = chosen?.length ?? situations;
-  const solved: StateBalance[] = [];
-  const unsolved: UnsolvedState[] = [];
-  const baselines = new Map<string, BaselineResult>();
-  let done = 0;
-
-  for (const question of questions) {
-    const key = baselineKey(question);
-    const baseline = baselines.get(key) ?? baselineStudy(compiled, question);
-    baselines.set(key, baseline);
-    const balance = balanceStudy(compiled, question, baseline);
-    if (balance.status === 'solved') solved.push(balance);
-    else unsolved.push(balance);
-    done += 1;
-    if (done % solvesPerTurn === 0) {
-      onProgress?.(done, total);
-      await nextTurn();
-      signal?.throwIfAborted();
-    }
-  }
-  onProgress?.(done, total);
+  const ended = search?.places !== undefined && search.places.done < search.places.of;
+  const byOrdering = search !== undefined && (proved || ended || situations > mostListed);
+  const { solved, unsolved, solves, done } = byOrdering
+    ? await solveFound(compiled, search, onProgress)
+    : await solveEvery(compiled, { ...options, stopped });
+  const covered = ended
+    ? Math.floor((situations * search.places.done) / search.places.of)
+    : byOrdering
+      ? situations
+      : done;
 
   const depth = depthOf(house.zones);
   const deepestFirst = solved
@@ -145,7 +116,7 @@ export async function worstCaseStudy(
       states,
       weathers: weathers.length,
       airtightnessCases: cases,
-      solves: done + baselines.size + (search?.coverage.solves ?? 0),
+      solves: solves + (search?.coverage.solves ?? 0),
     },
     ...(byOrdering
       ? {
@@ -153,24 +124,63 @@ export async function worstCaseStudy(
             situations,
             ordered: search.coverage.ordered,
             notOrdered: search.coverage.notOrdered,
-            proved,
+            proved: proved && !ended,
           },
         }
       : {}),
+    ...(covered < situations ? { stopped: { done: covered, of: situations } } : {}),
     ...worstOfBalances(house, deepestFirst),
   };
 }
 
-function* everyQuestion(
+/** Situations that were solved, and what they took. */
+interface SolvedSituations {
+  readonly solved: readonly StateBalance[];
+  readonly unsolved: readonly UnsolvedState[];
+  /** Balances, baselines among them. */
+  readonly solves: number;
+  readonly done: number;
+}
+
+/** Every situation, one by one. */
+async function solveEvery(
   compiled: CompiledHouse,
-  weathers: readonly HouseWeather[],
-): Generator<BalanceQuestion> {
-  const states = operatingStates(compiled.house);
-  for (let index = 0; index < compiled.house.airtightness.cases.length; index += 1) {
-    for (const weather of weathers) {
-      for (const state of states) yield { state, weather, airtightnessCase: index };
-    }
+  options: WorstCaseOptions & { readonly stopped: () => boolean },
+): Promise<SolvedSituations> {
+  const { createPool, onProgress, stopped } = options;
+  const situations = listedSituations(compiled);
+  const all = await solveListed(compiled, situations, { createPool, onProgress, stopped });
+  return parted(all, situations.baselinesOf(all.length));
+}
+
+/** The situations of a search that hold a low extreme. They are few, so that a stop does not cut them short. */
+async function solveFound(
+  compiled: CompiledHouse,
+  search: Extremes,
+  onProgress: WorstCaseOptions['onProgress'],
+): Promise<SolvedSituations> {
+  const solve = solverWithBaselines(compiled);
+  const questions = lowQuestions(search);
+  const rest = restAtTimes();
+  const all: (StateBalance | UnsolvedState)[] = [];
+  for (const question of questions) {
+    all.push(solve(question));
+    onProgress?.(all.length, questions.length);
+    await rest();
   }
+  return parted(all, new Set(questions.map(baselineKey)).size);
+}
+
+function parted(
+  all: readonly (StateBalance | UnsolvedState)[],
+  baselines: number,
+): SolvedSituations {
+  return {
+    solved: all.filter((each) => each.status === 'solved'),
+    unsolved: all.filter((each) => each.status === 'not solved'),
+    solves: all.length + baselines,
+    done: all.length,
+  };
 }
 
 /** The situations of a search that hold a low extreme, and the deepest ones, each once; then what was not solved. */
@@ -183,16 +193,4 @@ function lowQuestions({ found, coverage }: Extremes): readonly BalanceQuestion[]
     if (!questions.has(key)) questions.set(key, question);
   }
   return [...questions.values()];
-}
-
-function baselineKey(question: {
-  readonly state: OperatingState;
-  readonly weather: { readonly name: string };
-  readonly airtightnessCase?: number;
-}): string {
-  return JSON.stringify([
-    question.airtightnessCase,
-    question.weather.name,
-    Object.entries(question.state.doors),
-  ]);
 }

@@ -10,7 +10,7 @@ import { solveStates } from './internal/solve-states.js';
 import { pressureRangeStudy } from './pressure-range-study.js';
 import type { Situation } from './state-balance.js';
 import { StudyArgumentError } from './study-argument-error.js';
-import type { StudyOptions } from './worst-case-study.js';
+import type { WorstCaseOptions } from './study-options.js';
 
 /** A pressure difference between two zones in one situation. */
 export interface ZoneDifference extends Situation {
@@ -55,7 +55,7 @@ const rowsPerBatch = 512;
 export async function zoneDifferenceStudy(
   compiled: CompiledHouse,
   pairs: readonly (readonly [string, string])[],
-  options: Pick<StudyOptions, 'signal' | 'onProgress' | 'listUpTo'> = {},
+  options: Pick<WorstCaseOptions, 'signal' | 'onProgress' | 'listUpTo'> = {},
 ): Promise<ZoneDifferenceStudy> {
   const { house } = compiled;
   const { listUpTo = 200_000, signal, onProgress } = options;
@@ -79,11 +79,17 @@ export async function zoneDifferenceStudy(
           else {
             const state = block[index]!;
             places.forEach(([one, other], pair) => {
-              const differencePa = row[one]! - row[other]!;
               const label = stateLabel(house, state);
-              const found = { state, label, weather: weather.name, airtightness, differencePa };
-              if (differencePa < (least[pair]?.differencePa ?? Infinity)) least[pair] = found;
-              if (differencePa > (most[pair]?.differencePa ?? -Infinity)) most[pair] = found;
+              const found = { state, label, weather: weather.name, airtightness };
+              // Of several balances that which sets the two furthest apart, or a bound on it.
+              const low = row.lowestPa[one]! - row.highestPa[other]!;
+              const high = row.highestPa[one]! - row.lowestPa[other]!;
+              if (low < (least[pair]?.differencePa ?? Infinity)) {
+                least[pair] = { ...found, differencePa: low };
+              }
+              if (high > (most[pair]?.differencePa ?? -Infinity)) {
+                most[pair] = { ...found, differencePa: high };
+              }
             });
           }
         });

@@ -7,7 +7,10 @@ import type { StateBalance } from '@evendraft/studies';
  * @param assessment - what was found
  * @returns the situation; undefined where none was solved
  */
-export function worstSituation({ attribution, worstCase }: Assessment): StateBalance | undefined {
+export function worstSituation({
+  attribution,
+  worstCase,
+}: Pick<Assessment, 'attribution' | 'worstCase'>): StateBalance | undefined {
   const { situations } = worstCase;
   const attributed = situations.find(
     ({ label, weather, airtightness }) =>

@@ -1,9 +1,5 @@
-import type { AirState } from '@evendraft/airflow';
-import { flowAt, gravity } from '@evendraft/airflow';
+import { gravity } from '@evendraft/airflow';
 import type { Balance } from '../balance.js';
-import type { LinkDescription } from '../network-description.js';
-import { risingCurve } from './rising-curve.js';
-import { isRisingFan } from './freed-network.js';
 
 /** How the air of a column moves. */
 export type ColumnState = 'upward' | 'downward' | 'still';
@@ -16,29 +12,6 @@ export interface StatedColumn {
   readonly downwardDensityKgPerM3: number;
   /** Height of `to` above `from` [m]. */
   readonly riseM: number;
-}
-
-/**
- * Every combination of states, those with fewer still columns first, as the states of flow are the likelier.
- */
-export function* stateCombinations(count: number): Generator<readonly ColumnState[]> {
-  for (let still = 0; still <= count; still++) yield* combinations(count, still);
-}
-
-function* combinations(count: number, still: number): Generator<readonly ColumnState[]> {
-  if (count === 0) {
-    yield [];
-    return;
-  }
-  if (still < count) {
-    for (const rest of combinations(count - 1, still)) {
-      yield ['upward', ...rest];
-      yield ['downward', ...rest];
-    }
-  }
-  if (still > 0) {
-    for (const rest of combinations(count - 1, still - 1)) yield ['still', ...rest];
-  }
 }
 
 /** A flow of less than this part of the greatest has no direction. */
@@ -67,26 +40,15 @@ export interface StillColumn {
  * The air with which a removed column would carry nothing; undefined where it would flow with every mixture.
  *
  * @param column - its link was removed, with the density of upward flow
- * @param place - its link, the airs at its ends, and the pressure difference at its opening [Pa]
+ * @param place - the pressure difference at its opening [Pa], and a flow of the sign of its own at a difference
  */
 export function stillColumn(
-  column: StatedColumn,
-  place: {
-    readonly link: LinkDescription;
-    readonly air: { readonly from: AirState; readonly to: AirState };
-    readonly differencePa: number;
-  },
+  { upwardDensityKgPerM3: up, downwardDensityKgPerM3: down, riseM }: StatedColumn,
+  place: { readonly differencePa: number; directionAt(differencePa: number): number },
 ): StillColumn | undefined {
-  const { upwardDensityKgPerM3: up, downwardDensityKgPerM3: down, riseM } = column;
-  const { law } = place.link;
   const differenceAt = (part: number): number =>
     place.differencePa - gravity * part * (down - up) * riseM;
-  const flowOf = (part: number): number => {
-    const x = differenceAt(part);
-    // A fan whose curve rises has no flow of the pressure; near zero flow its rise tells the direction.
-    if (law.kind === 'fanCurve' && isRisingFan(place.link)) return risingCurve(law).riseAt(0) + x;
-    return flowAt(law, x, place.air).massFlowKgPerS;
-  };
+  const flowOf = (part: number): number => place.directionAt(differenceAt(part));
   const [withUp, withDown] = [flowOf(0), flowOf(1)];
   if (withUp * withDown > 0) return undefined;
   let [low, high] = [0, 1];

@@ -1,4 +1,4 @@
-import { houseWeather, insideZoneKinds, type CompiledHouse, type House } from '@evendraft/house';
+import { insideZoneKinds, type CompiledHouse, type House } from '@evendraft/house';
 import {
   balanceStudy,
   pressureRangeStudy,
@@ -11,6 +11,7 @@ import {
   type StudyOptions,
   type ZoneDifferenceStudy,
 } from '@evendraft/studies';
+import { largestAlone } from '../internal/largest-alone.js';
 import { largestExhaust } from '../largest-exhaust.js';
 
 /** What is judged of the air of a house beside its appliances. */
@@ -42,7 +43,7 @@ export async function airStudy(
     pairs.length === 0
       ? { question: 'zone differences', pairs: [], method: 'every state', solves: 0, unsolved: 0 }
       : await zoneDifferenceStudy(compiled, pairs, options);
-  const largest = largestAlone(compiled);
+  const largest = largestRuns(compiled);
   const solvedAt = (side: 'highest' | 'lowest'): StateBalance | undefined => {
     const [first] = [...range.zones].sort((one, other) =>
       side === 'highest'
@@ -90,25 +91,10 @@ function differencePairs(house: House): readonly (readonly [string, string])[] {
   return [...house.doors.map(({ between }) => between), ...garageWalls(house)];
 }
 
-function largestAlone(compiled: CompiledHouse): AirStudy['largest'] {
-  const { house } = compiled;
-  const exhaust = largestExhaust(house);
-  const [coldest] = [...house.weathers].sort(
-    (one, other) => one.outdoorTemperatureC - other.outdoorTemperatureC,
-  );
-  const speed = exhaust?.speeds.at(-1)?.name;
-  if (exhaust === undefined || coldest === undefined || speed === undefined) return undefined;
-  const doors = Object.fromEntries(
-    house.doors.map(({ id, positions, baselinePosition }) => [
-      id,
-      positions.includes(baselinePosition) ? baselinePosition : (positions[0] ?? baselinePosition),
-    ]),
-  );
-  const question = {
-    state: { running: { [exhaust.id]: speed }, doors },
-    weather: houseWeather(house, coldest),
-  };
-  const balance = balanceStudy(compiled, question);
-  const air = situationAirStudy(compiled, question);
+function largestRuns(compiled: CompiledHouse): AirStudy['largest'] {
+  const alone = largestAlone(compiled, largestExhaust(compiled.house));
+  if (alone === undefined) return undefined;
+  const balance = balanceStudy(compiled, alone.question);
+  const air = situationAirStudy(compiled, alone.question);
   return balance.status === 'solved' && air !== undefined ? { balance, air } : undefined;
 }

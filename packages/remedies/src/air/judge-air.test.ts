@@ -1,9 +1,10 @@
 import { compileHouse, type House } from '@evendraft/house';
+import type { AirFacts } from '@evendraft/rules';
 import { motorizedMakeUp, poweredMakeUp } from '@evendraft/studies';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { inventedRow } from '../../test-data/invented-row.js';
 import { airStudy, type AirStudy } from './air-study.js';
-import { judgeAir, type AirFacts } from './judge-air.js';
+import { judgeAir } from './judge-air.js';
 
 const zoned = inventedRow({
   exhaust: { hood: { zone: 'main', low: '200 cfm', high: '600 cfm' } },

@@ -2,25 +2,13 @@ import { insideZoneKinds, type CompiledHouse, type House } from '@evendraft/hous
 import {
   judgeGarageWall,
   judgeSoilGasSuction,
+  type AirFacts,
   type RuleFinding,
-  type WallClimate,
 } from '@evendraft/rules';
 import { garageWalls, type AirStudy } from './air-study.js';
-import { judgeDoors, type DoorFacts } from './judge-doors.js';
-import { judgeMovingAir, type HoodFacts } from './judge-moving-air.js';
+import { judgeDoors } from './judge-doors.js';
+import { judgeMovingAir } from './judge-moving-air.js';
 import { judgeNet } from './judge-net.js';
-
-/** What the house file does not say and the guidance asks for; every part may be left out. */
-export interface AirFacts {
-  /** Climate of the walls; without it net flow is not judged. */
-  readonly climate?: WallClimate;
-  /** By id of a door of the house. */
-  readonly doors?: Readonly<Record<string, DoorFacts>>;
-  /** Doors to outdoors by name; one in each lowest living zone when absent. */
-  readonly outsideDoors?: Readonly<Record<string, DoorFacts & { readonly zone: string }>>;
-  /** By id of a hood or downdraft. */
-  readonly hoods?: Readonly<Record<string, HoodFacts>>;
-}
 
 /**
  * Judges what the air of a house does beside its appliances, on both signs of pressure.
@@ -49,7 +37,7 @@ export function judgeAir(
     ...garageWalls(house).flatMap((wall) => againstGarage(house, wall, study)),
     ...judgeNet(house, study, facts.climate),
     ...judgeDoors(house, study, { ...facts, lowestZones: lowestLiving(house) }),
-    ...judgeMovingAir(house, study, facts.hoods ?? {}),
+    ...judgeMovingAir(house, study, facts),
   ];
 }
 

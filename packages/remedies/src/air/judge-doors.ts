@@ -1,15 +1,7 @@
 import type { House } from '@evendraft/house';
-import { judgeDoorForce, type RuleFinding } from '@evendraft/rules';
-import { usualDoorLeaf, type DoorLeaf } from '@evendraft/studies';
+import { judgeDoorForce, type AirFacts, type DoorFacts, type RuleFinding } from '@evendraft/rules';
+import { usualDoorLeaf } from '@evendraft/studies';
 import type { AirStudy } from './air-study.js';
-
-/** What is known of a door. */
-export interface DoorFacts {
-  /** Its size, handle and closer; a usual leaf when absent. */
-  readonly leaf?: DoorLeaf;
-  /** Zone into which it swings, or `outdoors`; both ways are judged when absent. */
-  readonly opensInto?: string;
-}
 
 /** A door with the pressures across it. */
 interface Across {
@@ -35,11 +27,7 @@ interface Across {
 export function judgeDoors(
   house: House,
   study: AirStudy,
-  facts: {
-    readonly doors?: Readonly<Record<string, DoorFacts>>;
-    readonly outsideDoors?: Readonly<Record<string, DoorFacts & { readonly zone: string }>>;
-    readonly lowestZones: readonly string[];
-  },
+  facts: Pick<AirFacts, 'doors' | 'outsideDoors'> & { readonly lowestZones: readonly string[] },
 ): readonly RuleFinding[] {
   const inside = house.doors.flatMap(({ id, between, positions }): readonly Across[] => {
     const found = study.differences.pairs.find(
@@ -50,7 +38,7 @@ export function judgeDoors(
     const known = facts.doors?.[id] ?? {};
     return [{ door: id, interior: true, sides: between, leastPa, mostPa, facts: known }];
   });
-  const outsideDoors: Readonly<Record<string, DoorFacts & { readonly zone: string }>> =
+  const outsideDoors: NonNullable<AirFacts['outsideDoors']> =
     facts.outsideDoors ??
     Object.fromEntries(
       facts.lowestZones.map((zone) => [`door from the ${zone} to outdoors`, { zone }]),

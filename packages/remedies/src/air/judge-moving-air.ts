@@ -2,7 +2,7 @@ import type { House, PathPart } from '@evendraft/house';
 import {
   judgeHoodFlow,
   judgeVelocity,
-  type HoodPlace,
+  type AirFacts,
   type RuleFinding,
   type VelocityPlace,
 } from '@evendraft/rules';
@@ -10,27 +10,19 @@ import type { AirStudy } from './air-study.js';
 
 type FlowLawDescription = PathPart['law'];
 
-/** What is known of a hood beside its flow. */
-export interface HoodFacts {
-  readonly widthM?: number;
-  readonly place?: HoodPlace;
-  readonly burnerInputW?: number;
-  readonly kitchenVolumeM3?: number;
-}
-
 /**
  * Velocities of make-up air at its outlet and in its duct, in the ducts of hoods, and the flow of hoods, while
  * the largest exhaust runs alone.
  *
  * @param house - the house
  * @param study - its numbers
- * @param hoods - what is known of hoods, by id
+ * @param facts - what is known of hoods, and other guidance on velocities
  * @returns findings; none where the situation was not solved
  */
 export function judgeMovingAir(
   house: House,
   { largest }: AirStudy,
-  hoods: Readonly<Record<string, HoodFacts>>,
+  { hoods = {}, largestVelocitiesMPerS = {} }: AirFacts,
 ): readonly RuleFinding[] {
   if (largest === undefined) return [];
   const { balance, air } = largest;
@@ -45,7 +37,17 @@ export function judgeMovingAir(
   ): readonly RuleFinding[] =>
     of.areaM2 === undefined || !(of.flowM3PerS > 0)
       ? []
-      : [judgeVelocity({ subject, place, flowM3PerS: of.flowM3PerS, areaM2: of.areaM2 })];
+      : [
+          judgeVelocity({
+            subject,
+            place,
+            flowM3PerS: of.flowM3PerS,
+            areaM2: of.areaM2,
+            ...(largestVelocitiesMPerS[place] === undefined
+              ? {}
+              : { largestMPerS: largestVelocitiesMPerS[place] }),
+          }),
+        ];
   const hoodZones = new Set(house.devices.filter(({ id }) => isHood(id)).map(({ zone }) => zone));
   const inlets = [...house.makeUpOpenings, ...house.openings].flatMap((opening) => {
     const entry = air.entries.find(({ item }) => item === opening.id);

@@ -1,4 +1,5 @@
 import type { House } from '@evendraft/house';
+import type { ExhaustCurveStudy } from '@evendraft/studies';
 import type { MakeUpSize } from './make-up-size.js';
 
 /** A change to a house: as one changed house, or as several of which the worst counts. */
@@ -6,15 +7,17 @@ export interface HouseChange {
   readonly cure: string;
   readonly houses: readonly House[];
   readonly makeUp?: MakeUpSize;
-  /** Id of the one appliance that it is meant for; absent where it is for all. */
-  readonly onlyFor?: string;
+  /** Of the largest exhaust in the house with the make-up air. */
+  readonly exhaustCurve?: ExhaustCurveStudy;
+  /** Ids of the appliances that it is meant for; absent where it is for all. */
+  readonly onlyFor?: readonly string[];
 }
 
 /**
  * Changes to what exhausts air, in the order in which they are tried.
  *
  * @param house - the house as it is
- * @returns the dryer replaced, speeds capped, devices kept from running together
+ * @returns the dryer replaced, speeds capped, devices kept from running together, none while an appliance fires
  */
 export function changesOf(house: House): readonly HouseChange[] {
   const exhaust = house.devices.filter(
@@ -51,6 +54,14 @@ export function changesOf(house: House): readonly HouseChange[] {
               ...house,
               devices: house.devices.filter((each) => each.id === id || !byHand.includes(each)),
             })),
+          },
+        ]),
+    ...(byHand.length === 0
+      ? []
+      : [
+          {
+            cure: 'Interlock exhaust with the burners, so that none that is switched by hand runs while one fires.',
+            houses: [{ ...house, devices: house.devices.filter((each) => !byHand.includes(each)) }],
           },
         ]),
   ];

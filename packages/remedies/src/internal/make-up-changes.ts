@@ -1,6 +1,13 @@
 import type { House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
-import { motorizedMakeUp, poweredMakeUp, sizeRemedy, type DuctRun } from '@evendraft/studies';
+import {
+  exhaustCurveOfRemedy,
+  motorizedMakeUp,
+  poweredMakeUp,
+  sizeRemedy,
+  type DuctRun,
+  type Situation,
+} from '@evendraft/studies';
 import { largestExhaust } from '../largest-exhaust.js';
 import { targetsOfLimitSet } from '../targets-of-limit-set.js';
 import type { HouseChange } from './house-changes.js';
@@ -9,7 +16,8 @@ import type { HouseChange } from './house-changes.js';
  * Make-up air with the largest exhaust, in the size that the limits of some appliances need.
  *
  * @param house - the house as it is
- * @param of - the limits, ids of the appliances, the run of a duct
+ * @param of - the limits, ids of the appliances, the run of a duct, and the situation whose weather and doors count
+ * in exhaust curves; no curves when absent
  * @returns a motorized duct and a fan, each as sized or as near as it comes; none where nothing is needed
  */
 export async function makeUpChanges(
@@ -18,10 +26,12 @@ export async function makeUpChanges(
     readonly limitSet: LimitSet;
     readonly appliances: readonly string[];
     readonly run: DuctRun;
+    readonly curvesIn?: Situation;
     readonly signal?: AbortSignal;
   },
 ): Promise<readonly HouseChange[]> {
-  const { limitSet, appliances, run, signal } = of;
+  const { limitSet, appliances, run, curvesIn, signal } = of;
+  const watched = signal === undefined ? {} : { signal };
   const largest = largestExhaust(house);
   const targets = targetsOfLimitSet(house, limitSet).targets.filter(({ id }) =>
     appliances.some((appliance) => id.startsWith(`${appliance}: `)),
@@ -33,10 +43,14 @@ export async function makeUpChanges(
     motorizedMakeUp(house, { zone, run, opensWith: { driver: id } }),
     poweredMakeUp(house, { zone, follows: id }),
   ]) {
-    const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
+    const sizing = await sizeRemedy(house, { remedy, targets }, watched);
     if (sizing.status === 'nothing needed') continue;
     const keepsLimits = sizing.status === 'sized';
     const size = keepsLimits ? sizing.size : sizing.best;
+    const exhaustCurve =
+      curvesIn === undefined
+        ? undefined
+        : await exhaustCurveOfRemedy(remedy, { size, device: id, situation: curvesIn }, watched);
     changes.push({
       cure: `Bring in air: ${remedy.what}.`,
       makeUp: {
@@ -47,6 +61,7 @@ export async function makeUpChanges(
         ...(keepsLimits ? {} : { obstacle: sizing.obstacle }),
       },
       houses: [remedy.houseWith(size)],
+      ...(exhaustCurve === undefined ? {} : { exhaustCurve }),
     });
   }
   return changes;

@@ -21,12 +21,20 @@ const verdictsShown = 8;
  */
 export function answerSection(input: HtmlInput): Markup {
   const { assessment, extras, system } = input;
-  const { worst, unsolved, findings, flues, closing } = answerParts(assessment, system);
+  const { incomplete, worst, unsolved, findings, flues, closing } = answerParts(assessment, system);
   const [urgent = '', ...others] = findings;
   const ladder = ladderData(assessment);
   return markup`<section aria-labelledby="answer">
 <h2 id="answer">Answer</h2>
-${[worst, urgent, ...cureSentences(input)].map((sentence) => markup`<p class="lead">${sentence}</p>\n`)}
+${
+  incomplete.length === 0
+    ? undefined
+    : markup`<div class="box warning" role="note">${incomplete.map(
+        (sentence) => markup`<p>${sentence}</p>
+`,
+      )}</div>
+`
+}${[worst, urgent, ...cureSentences(input)].map((sentence) => markup`<p class="lead">${sentence}</p>\n`)}
 <p>${[...unsolved, ...others, ...flues, ...closing].join(' ')}</p>
 ${
   ladder === undefined

@@ -52,6 +52,8 @@ dl { display: grid; grid-template-columns: minmax(7rem, 11rem) 1fr; gap: 0.2rem 
 dt { font-size: 0.875rem; color: var(--soft); padding-top: 0.1rem; }
 dd { margin: 0; }
 .box { border: 1.5px solid var(--ink); padding: 0.2rem 0.9rem 0.5rem; margin: 1.2rem 0; break-inside: avoid; }
+.warning { border-width: 3px; }
+.warning p:first-child { font-weight: 600; }
 .signatures { display: grid; grid-template-columns: repeat(auto-fit, minmax(13rem, 1fr)); gap: 2.6rem 2rem; margin-top: 2.6rem; break-inside: avoid; }
 .signatures p { border-top: 1px solid var(--ink); margin: 0; padding-top: 0.2rem; font-size: 0.875rem; }
 footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6rem; font-size: 0.8125rem; color: var(--soft); }

@@ -1,9 +1,10 @@
-import type { Finding } from '@evendraft/rules';
+import { verdictsByUrgency, type Finding } from '@evendraft/rules';
 import type { ZoneWorst } from '@evendraft/studies';
 import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import { countWords } from './count-words.js';
-import { findingsByUrgency, verdictsByUrgency } from './findings-by-urgency.js';
+import { findingsByUrgency } from './findings-by-urgency.js';
+import { incompleteWords } from './incomplete-words.js';
 import { numberPrinter, type NumberPrinter } from './number-printer.js';
 import { againstOutdoors, fromBaseline, marginWords, quantityWords } from './pressure-words.js';
 import { situationWords } from './situation-words.js';
@@ -12,6 +13,8 @@ import { zonesThatMatter } from './zones-that-matter.js';
 
 /** The sentences of the answer, by what they say. */
 export interface AnswerParts {
+  /** That the work was stopped, and what is not shown; empty where all was finished. */
+  readonly incomplete: readonly string[];
   /** How far down the worst zone goes, and with what. */
   readonly worst: string;
   /** That situations are missing; empty where none is. */
@@ -37,6 +40,7 @@ const namedAtMost = 3;
 export function answerParts(assessment: Assessment, system: UnitSystem): AnswerParts {
   const printer = numberPrinter(system);
   return {
+    incomplete: incompleteWords(assessment.incomplete),
     worst: worstZoneSentence(assessment, printer),
     unsolved: unsolvedSentences(assessment),
     findings: findingSentences(assessment, printer),
@@ -53,8 +57,9 @@ function worstZoneSentence(assessment: Assessment, printer: NumberPrinter): stri
   if (worst === undefined) return 'No situation could be solved, so there is no answer.';
   const { zone, lowest } = worst;
   const where = `with ${situationWords(lowest, assessment, printer)}`;
+  const among = assessment.worstCase.stopped === undefined ? '' : ' of what was solved';
   return (
-    `At worst, ${zone} stands ${againstOutdoors(lowest.pressurePa, printer)} ${where}, ` +
+    `At worst${among}, ${zone} stands ${againstOutdoors(lowest.pressurePa, printer)} ${where}, ` +
     `${fromBaseline(lowest.changeFromBaselinePa, printer)}.`
   );
 }

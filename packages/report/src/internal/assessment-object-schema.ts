@@ -1,8 +1,10 @@
 import * as z from 'zod';
+import { airResultsSchema } from './air-schema.js';
 import { attributionSchema } from './attribution-schema.js';
 import { cureResultsSchema } from './cure-schema.js';
 import { draftResultsSchema } from './draft-schema.js';
 import { houseSummarySchema } from './house-summary-schema.js';
+import { incompleteSchema } from './incomplete-schema.js';
 import { judgedSetShape } from './judged-set-schema.js';
 import { ruleFindingSchema } from './rule-finding-schema.js';
 import { sourceSchema, text } from './shared-schemas.js';
@@ -38,12 +40,14 @@ export const assessmentObjectSchema = z.strictObject({
   schemaVersion: z.literal(2),
   libraryVersion: text,
   house: houseSummarySchema,
+  incomplete: z.exactOptional(incompleteSchema),
   ...judgedSetShape,
   worstCase: worstCaseSchema,
   beside: z.array(z.strictObject(judgedSetShape)),
   attribution: z.exactOptional(attributionSchema),
   cures: cureResultsSchema,
   draft: z.exactOptional(draftResultsSchema),
+  air: z.exactOptional(airResultsSchema),
   screens: z.array(ruleFindingSchema),
   uncertainty: z.exactOptional(uncertaintySchema),
   assumptions: z.array(assumptionSchema),

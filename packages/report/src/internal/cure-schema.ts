@@ -1,6 +1,7 @@
 import * as z from 'zod';
+import { combustionFindingSchema, draftVerdictSchema } from './draft-schema.js';
 import { findingSchema } from './finding-schema.js';
-import { text, volumeFlowM3PerS } from './shared-schemas.js';
+import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const obstacleSchema = z.union([
   z.strictObject({ kind: z.literal('stays shut'), item: text }),
@@ -21,12 +22,24 @@ const makeUpSchema = z.strictObject({
   obstacle: z.exactOptional(obstacleSchema),
 });
 
+const exhaustPoint = { exhaustFlowM3PerS: volumeFlowM3PerS, pressurePa };
+
+const exhaustCurveSchema = z.strictObject({
+  question: z.literal('exhaust curve'),
+  device: text,
+  zone: text,
+  baselinePa: pressurePa,
+  points: z.array(z.strictObject(exhaustPoint)),
+  operatingPoints: z.array(z.strictObject({ ...exhaustPoint, speed: text })),
+});
+
 /** Cures with the numbers of the house that has them. */
 export const cureResultsSchema = z.union([
   z.strictObject({ status: z.literal('nothing to cure') }),
   z.strictObject({ status: z.literal('not solved'), why: text }),
   z.strictObject({
     status: z.literal('solved'),
+    fluesNotSolved: z.exactOptional(text),
     appliances: z.array(
       z.strictObject({
         appliance: text,
@@ -35,8 +48,22 @@ export const cureResultsSchema = z.union([
             cure: text,
             makeUp: z.exactOptional(makeUpSchema),
             after: findingSchema,
+            draft: z.exactOptional(
+              z.strictObject({
+                verdict: z.exactOptional(draftVerdictSchema),
+                why: z.exactOptional(text),
+                findings: z.array(combustionFindingSchema),
+              }),
+            ),
           }),
         ),
+      }),
+    ),
+    makeUpCurves: z.exactOptional(
+      z.strictObject({
+        situation: z.strictObject({ label: text, weather: text, airtightness: text }),
+        asItIs: exhaustCurveSchema,
+        withMakeUp: z.array(z.strictObject({ makeUp: makeUpSchema, curve: exhaustCurveSchema })),
       }),
     ),
   }),

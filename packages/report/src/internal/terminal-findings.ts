@@ -25,8 +25,12 @@ const curesShown = 2;
  * Each appliance's finding: one aligned row of numbers, and under it where they come from.
  *
  * @param section - page, assessment and printer
+ * @param options - of which findings situation, limit and cures are told, with the remarks of all; of all when absent
  */
-export function terminalFindings(section: TerminalSection): void {
+export function terminalFindings(
+  section: TerminalSection,
+  { explained = 'all' }: { readonly explained?: 'all' | 'pressing' } = {},
+): void {
   const { page, assessment } = section;
   const findings = findingsByUrgency(assessment.findings);
   if (findings.length === 0) return;
@@ -42,8 +46,14 @@ export function terminalFindings(section: TerminalSection): void {
   const told = new Map<string, string>();
   findings.forEach((finding, index) => {
     page.lines(table.rows[index] ?? []);
-    for (const detail of detailsOnce(finding, { section, told })) page.paragraph(detail, 4);
+    if (explained === 'pressing' && finding.verdict === 'within the limit') return;
+    const texts = [
+      ...reasons(finding, section),
+      ...(explained === 'all' ? curesInShort(finding.cures) : []),
+    ];
+    for (const detail of once(texts, finding.appliance, told)) page.paragraph(detail, 4);
   });
+  if (explained === 'pressing') return;
   const notes = noteWords(findings);
   if (notes.length > 0) page.blank();
   for (const note of notes) page.bullet(note);
@@ -76,34 +86,38 @@ function cellsOf({ printer }: TerminalSection): (finding: Finding) => readonly s
 }
 
 /** Appliances side by side often share everything; a reader need not read it twice. */
-function detailsOnce(
-  finding: Finding,
-  { section, told }: { readonly section: TerminalSection; readonly told: Map<string, string> },
+function once(
+  texts: readonly string[],
+  appliance: string,
+  told: Map<string, string>,
 ): readonly string[] {
-  const all = details(finding, section);
-  const key = JSON.stringify(all);
+  const key = JSON.stringify(texts);
   const first = told.get(key);
   if (first !== undefined) return [`All the rest as for ${first}.`];
-  told.set(key, finding.appliance);
-  return all;
+  told.set(key, appliance);
+  return texts;
 }
 
-function details(finding: Finding, section: TerminalSection): readonly string[] {
-  const { judged, reason, cures } = finding;
+/** Where the numbers of a finding come from, or why it has none. */
+function reasons({ judged, reason }: Finding, section: TerminalSection): readonly string[] {
   const { assessment, printer } = section;
   const why = reason === undefined ? [] : [fullStop(reason)];
-  const numbers =
-    judged === undefined
-      ? []
-      : [
-          `With ${situationWords(judged.situation, assessment, printer)}; baseline ` +
-            `${printer.signedPressure(judged.baselinePa)} Pa.`,
-          `Limit on ${judged.quantity}: ${judged.condition}. Source: ${sourceWords(judged.source)}.`,
-        ];
-  return [...why, ...numbers, ...curesInShort(cures)];
+  if (judged === undefined) return why;
+  return [
+    ...why,
+    `With ${situationWords(judged.situation, assessment, printer)}; baseline ` +
+      `${printer.signedPressure(judged.baselinePa)} Pa.`,
+    `Limit on ${judged.quantity}: ${judged.condition}. Source: ${sourceWords(judged.source)}.`,
+  ];
 }
 
-function curesInShort(cures: readonly string[]): readonly string[] {
+/**
+ * The cures that are usually tried first, unsolved.
+ *
+ * @param cures - of a finding, as sentences
+ * @returns one paragraph; none without cures
+ */
+export function curesInShort(cures: readonly string[]): readonly string[] {
   if (cures.length === 0) return [];
   const shown = cures.slice(0, curesShown).map(fullStop).join(' ');
   const left = cures.length - curesShown;

@@ -23,10 +23,7 @@ export function terminalJudgedSets(section: TerminalSection): void {
     table(section, assessment, 'test');
   }
   for (const set of assessment.beside) {
-    page.heading(`Beside it: ${set.limitSet.name}`);
-    page.paragraph(`Limit set ${set.limitSet.id}, edition ${set.limitSet.edition}.`);
-    page.blank();
-    table(section, set, 'worst case');
+    besideTable(section, set);
     wholeHouse(section, set);
     if (set.programmeTest === undefined) continue;
     page.blank();
@@ -34,6 +31,23 @@ export function terminalJudgedSets(section: TerminalSection): void {
     page.blank();
     table(section, set, 'test');
   }
+}
+
+/**
+ * The sets beside the first, without their tests and without limits of the whole house.
+ *
+ * @param section - page, assessment and printer
+ */
+export function terminalBeside(section: TerminalSection): void {
+  for (const set of section.assessment.beside) besideTable(section, set);
+}
+
+function besideTable(section: TerminalSection, set: JudgedSet): void {
+  const { page } = section;
+  page.heading(`Beside it: ${set.limitSet.name}`);
+  page.paragraph(`Limit set ${set.limitSet.id}, edition ${set.limitSet.edition}.`);
+  page.blank();
+  table(section, set, 'worst case');
 }
 
 function table(

@@ -1,7 +1,7 @@
-import type { Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
 import { displayWidth } from './display-width.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { textTable, type TextColumn, type TextTable } from './text-table.js';
+import { withMinus } from './typeset.js';
 import { wrapText } from './wrap-text.js';
 
 /** Lays out what is put on it, line by line, within one width. */
@@ -17,6 +17,8 @@ export interface TerminalPage {
   readonly verdictParagraph: (text: string) => void;
   /** A wrapped paragraph under a bullet. */
   readonly bullet: (text: string) => void;
+  /** A bullet that opens with a dressed verdict and a colon. */
+  readonly verdictBullet: (verdict: Verdict, text: string) => void;
   readonly table: (columns: readonly TextColumn[], rows: readonly (readonly string[])[]) => void;
   /** The same table, not yet put on the page. */
   readonly layTable: (
@@ -87,6 +89,18 @@ export function terminalPage(options: {
     bullet: (text) => {
       lines.push(...wrapText(text, { width, first: '- ', rest: '  ' }));
     },
+    verdictBullet: (verdict, text) => {
+      const [first = '', ...rest] = wrapText(`${verdict}: ${text}`, {
+        width,
+        first: '- ',
+        rest: '  ',
+      });
+      const end = 2 + verdict.length;
+      lines.push(
+        `- ${dress(first.slice(2, end), verdictColours[verdict])}${first.slice(end)}`,
+        ...rest,
+      );
+    },
     table: (columns, rows) => {
       const { header, rows: body } = layTable(columns, rows);
       lines.push(...header, ...body.flat());
@@ -99,6 +113,6 @@ export function terminalPage(options: {
     lines: (finished) => {
       lines.push(...finished);
     },
-    text: () => `${lines.join('\n')}\n`,
+    text: () => withMinus(`${lines.join('\n')}\n`),
   };
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { stoppedSchema } from './incomplete-schema.js';
 import { count, pressurePa, sourceSchema, text } from './shared-schemas.js';
 
 const share = z.number().meta({ unit: '-' });
@@ -56,4 +57,5 @@ export const uncertaintySchema = z.strictObject({
   seed: z.number(),
   exponents: z.array(share),
   solves: count,
+  stopped: z.exactOptional(stoppedSchema),
 });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { stoppedSchema } from './incomplete-schema.js';
 import { count, pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
 const situation = {
@@ -11,6 +12,8 @@ const situation = {
   weather: text,
   airtightness: text,
 };
+
+const balanceCount = { stableBalances: count, counted: z.boolean(), complete: z.boolean() };
 
 const balanceSchema = z.strictObject({
   status: z.literal('solved'),
@@ -35,13 +38,13 @@ const balanceSchema = z.strictObject({
   ),
   columns: z.exactOptional(
     z.strictObject({
-      stableBalances: count,
-      complete: z.boolean(),
+      ...balanceCount,
       states: z.array(
         z.strictObject({ item: text, link: text, state: z.enum(['upward', 'downward', 'still']) }),
       ),
     }),
   ),
+  baselineColumns: z.exactOptional(z.strictObject(balanceCount)),
   warnings: z.exactOptional(
     z.array(
       z.strictObject({
@@ -103,6 +106,7 @@ export const worstCaseSchema = z.strictObject({
       proved: z.boolean(),
     }),
   ),
+  stopped: z.exactOptional(stoppedSchema),
   proof: z.strictObject({
     largestRelativeResidual: z.number().meta({ unit: '-' }),
     largestEnclosureRadiusPa: pressurePa.nullable(),

@@ -4,12 +4,15 @@ import { formatQuantity, inUnit, type Dimension, type UnitSystem } from '@evendr
 export type ColumnQuantity =
   | 'pressure'
   | 'volumeFlow'
+  | 'smallFlow'
   | 'length'
   | 'area'
   | 'temperature'
   | 'speed'
   | 'faceVelocity'
   | 'power'
+  | 'force'
+  | 'massFlow'
   | 'angle'
   | 'share'
   | 'probability'
@@ -47,12 +50,15 @@ interface ColumnForm {
 const forms: Readonly<Record<Exclude<ColumnQuantity, 'count' | 'factor'>, ColumnForm>> = {
   pressure: { dimension: 'pressure', us: 'Pa', si: 'Pa', usDecimals: 1, siDecimals: 1 },
   volumeFlow: { dimension: 'volumeFlow', us: 'cfm', si: 'L/s', usDecimals: 0, siDecimals: 0 },
+  smallFlow: { dimension: 'volumeFlow', us: 'cfm', si: 'L/s', usDecimals: 1, siDecimals: 1 },
   length: { dimension: 'length', us: 'ft', si: 'm', usDecimals: 1, siDecimals: 2 },
   area: { dimension: 'area', us: 'in2', si: 'cm2', usDecimals: 1, siDecimals: 0 },
   temperature: { dimension: 'temperature', us: 'F', si: 'C', usDecimals: 1, siDecimals: 1 },
   speed: { dimension: 'speed', us: 'mph', si: 'm/s', usDecimals: 1, siDecimals: 1 },
   faceVelocity: { dimension: 'speed', us: 'fpm', si: 'm/s', usDecimals: 0, siDecimals: 1 },
   power: { dimension: 'power', us: 'kBtu/h', si: 'kW', usDecimals: 1, siDecimals: 1 },
+  massFlow: { dimension: 'massFlow', us: 'scfm', si: 'kg/h', usDecimals: 0, siDecimals: 0 },
+  force: { dimension: 'force', us: 'lbf', si: 'N', usDecimals: 1, siDecimals: 0 },
   angle: { dimension: 'angle', us: 'deg', si: 'deg', usDecimals: 0, siDecimals: 0 },
   probability: { dimension: 'ratio', us: '%', si: '%', usDecimals: 1, siDecimals: 1 },
   share: { dimension: 'ratio', us: '%', si: '%', usDecimals: 0, siDecimals: 0 },

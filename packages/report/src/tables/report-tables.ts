@@ -2,6 +2,7 @@ import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import { windRoseData } from '../internal/drawing-data.js';
 import type { ReportExtras } from '../report-extras.js';
+import { airTables } from './air-tables.js';
 import {
   airtightnessTable,
   applianceTable,
@@ -69,6 +70,7 @@ export function reportTables(
     ...given(extras.exhaustCurve, exhaustCurveTable),
     ...given(extras.fans, fanTable),
     ...given(extras.flues, flueTable),
+    ...airTables(assessment, system),
     deviceTable(assessment),
     applianceTable(assessment),
     airtightnessTable(assessment),

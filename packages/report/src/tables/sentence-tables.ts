@@ -1,10 +1,11 @@
 import type { Assessment } from '../assessment.js';
+import { incompleteWords } from '../internal/incomplete-words.js';
 import { proofSentences } from '../internal/proof-sentences.js';
 import { rangeWarningWords } from '../internal/range-warning-words.js';
 import type { ReportTable } from './report-table.js';
 
 /**
- * What the report says in sentences, as tables of one column for CSV: cautions, what is not
+ * What the report says in sentences, as tables of one column for CSV: what was not finished, cautions, what is not
  * modelled, laws beyond their range, the proof, and what is needed to reproduce the result.
  *
  * @param assessment - what was found
@@ -18,6 +19,7 @@ export function sentenceTables(assessment: Assessment): readonly ReportTable[] {
     rows: texts.map((text) => [text]),
   });
   return [
+    sentences('incomplete', 'Incomplete', incompleteWords(assessment.incomplete)),
     sentences('cautions', 'Cautions', assessment.cautions),
     sentences('not-modelled', 'Not modelled', assessment.notModelled),
     sentences('beyond-range', 'Laws beyond their range', rangeWarningWords(assessment.worstCase)),

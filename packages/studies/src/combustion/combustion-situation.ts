@@ -7,17 +7,13 @@ import {
 import { solveNetwork, type Balance } from '@evendraft/network';
 import type { Situation } from '../state-balance.js';
 import { draftThresholds, type DraftThresholds } from './draft-thresholds.js';
-import { findDraftRoots, type DraftRoot } from './find-draft-roots.js';
+import type { DraftRoot } from './find-draft-roots.js';
 import { flueReadings, type FlueReading } from './flue-readings.js';
-import {
-  fluesOfSituation,
-  type FlueSituation,
-  type FluesOfSituation,
-} from './flues-of-situation.js';
+import type { FlueSituation, FluesOfSituation } from './flues-of-situation.js';
 import { gasOfRoot } from './gas-of-root.js';
-import type { HouseWithoutFlues } from './house-without-flues.js';
 import { scenarioWithGas } from './scenario-with-gas.js';
 import { settleFlues } from './settle-flues.js';
+import type { StatesOfFlues } from './states-of-flues.js';
 
 /**
  * What a flue does when its appliance fires: takes all gas even from cold, takes it only once it is warm, leaves a part
@@ -94,13 +90,13 @@ const nothing = 1e-6;
  * Every state of the flues of a house in one situation, and the verdict on one appliance.
  *
  * @param compiled - the compiled house
- * @param rest - its network without flues
+ * @param statesOf - finds the states of its flues, as `statesOfFlues` makes it
  * @param question - appliance, and what stands how
  * @returns the situation, or why it is not judged
  */
 export function combustionSituation(
   compiled: CompiledHouse,
-  rest: HouseWithoutFlues,
+  statesOf: (situation: FlueSituation) => StatesOfFlues,
   question: {
     readonly appliance: string;
     readonly state: OperatingState;
@@ -118,12 +114,10 @@ export function combustionSituation(
     airtightnessCase,
     ...(columns === undefined ? {} : { columns }),
   };
-  const set = fluesOfSituation(compiled, rest, base);
-  const coldSet = fluesOfSituation(compiled, rest, { ...base, state: withoutFiring(state) });
+  const { set, found: hot } = statesOf(base);
+  const { set: coldSet, found: cold } = statesOf({ ...base, state: withoutFiring(state) });
   const index = set.flues.findIndex((flue) => flue.appliance.id === appliance);
   if (index < 0) return { reason: 'its flue is shut in this state' };
-  const hot = findDraftRoots(set);
-  const cold = findDraftRoots(coldSet);
   const stable = hot.roots.flatMap((root, i) => (root.stable ? [i] : []));
   const coldIndex = coldSet.flues.findIndex((flue) => flue.appliance.id === appliance);
   const coldRoot = leastOf(

@@ -8,6 +8,7 @@ import { findDraftRoots } from './find-draft-roots.js';
 import { fluesOfSituation } from './flues-of-situation.js';
 import { gasOfRoot } from './gas-of-root.js';
 import { houseWithoutFlues } from './house-without-flues.js';
+import { statesOfFlues } from './states-of-flues.js';
 import { scenarioWithGas } from './scenario-with-gas.js';
 import { settleFlues } from './settle-flues.js';
 
@@ -63,7 +64,7 @@ function situation(
   },
 ): SolvedCombustion {
   const { running = {}, firing = { 'water heater': 'firing' }, weather = 0 } = of;
-  const solved = combustionSituation(compiled, restOf(compiled), {
+  const solved = combustionSituation(compiled, statesOfFlues(compiled, restOf(compiled)), {
     appliance: of.appliance ?? 'water heater',
     state: { running, doors: {} },
     firing,

@@ -8,6 +8,7 @@ import {
 import { nextTurn } from '../internal/next-turn.js';
 import { resolveColumns } from '../resolve-columns.js';
 import type { Situation } from '../state-balance.js';
+import type { Stopped, StudyOptions } from '../study-options.js';
 import type { WorstCaseStudy } from '../worst-case-study.js';
 import {
   combustionSituation,
@@ -16,6 +17,7 @@ import {
   type SolvedCombustion,
 } from './combustion-situation.js';
 import { draftByTemperature, type DraftAtTemperature } from './draft-by-temperature.js';
+import type { FlueSituation } from './flues-of-situation.js';
 import { houseWithoutFlues, type HouseWithoutFlues } from './house-without-flues.js';
 import {
   situationsToStudy,
@@ -23,12 +25,13 @@ import {
   type SituationToStudy,
 } from './internal/situations-to-study.js';
 import { spilledInRooms, type SpilledInRooms } from './spilled-in-rooms.js';
+import { statesOfFlues, type StatesOfFlues } from './states-of-flues.js';
 import { startCourse, type StartCourse } from './start-course.js';
 
 export type { SituationReason } from './internal/situations-to-study.js';
 
 /** What a combustion study is asked. */
-export interface CombustionOptions {
+export interface CombustionOptions extends StudyOptions {
   /** Extremes of the zones in which appliances stand. */
   readonly worstCase: Pick<WorstCaseStudy, 'appliances'>;
   /**
@@ -39,9 +42,6 @@ export interface CombustionOptions {
   readonly carbonMonoxideAirFreePpm?: Readonly<Record<string, number>>;
   /** Temperatures for draft against temperature [°C]; from −30 to 35 in steps of 5 when absent. */
   readonly temperaturesC?: readonly number[];
-  /** Stops the study; it then rejects with the signal's reason. */
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
 }
 
 /** One situation of an appliance, and why it was looked at. */
@@ -86,6 +86,8 @@ export interface CombustionStudy {
   readonly notStudied: readonly { readonly appliance: string; readonly reason: string }[];
   /** How many situations were looked at, in all; states beyond these were not. */
   readonly situations: number;
+  /** Present where the study was stopped: appliances that it had not finished then are not in it. */
+  readonly stopped?: Stopped;
 }
 
 const usualAirFreePpm = { burner: 400, wood: 5000 };
@@ -136,31 +138,48 @@ export async function combustionStudy(
   const weathers = new Map(
     house.weathers.map((weather) => [weather.name, houseWeather(house, weather)]),
   );
+  const statesOf = statesOfFlues(compiled, rest);
   let done = 0;
+  const stopped = (): boolean => {
+    if (options.whenStopped !== 'keep') options.signal?.throwIfAborted();
+    return options.signal?.aborted === true;
+  };
   const appliances: ApplianceCombustion[] = [];
   for (const { appliance, situations } of tasks) {
+    if (stopped()) break;
     const judged: { why: SituationReason; solved: SolvedCombustion }[] = [];
     const unjudged: UnjudgedSituation[] = [];
     for (const each of situations) {
-      const solved = solveSituation(compiled, rest, { ...each, appliance, weathers });
+      if (stopped()) break;
+      const solved = solveSituation(compiled, statesOf, { ...each, appliance, weathers });
       if ('reason' in solved) {
         unjudged.push({ ...each, appliance: appliance.id, reason: solved.reason });
       } else judged.push({ why: each.why, solved });
       done += 1;
       options.onProgress?.(done, total);
       await nextTurn();
-      options.signal?.throwIfAborted();
     }
+    if (judged.length + unjudged.length < situations.length) break;
     appliances.push(summary(compiled, rest, { appliance, judged, unjudged, weathers, options }));
   }
-  return { question: 'combustion', appliances, notStudied, situations: done };
+  const unfinished = tasks.slice(appliances.length).map(({ appliance }) => ({
+    appliance: appliance.id,
+    reason: 'the work was stopped before all of its situations were solved',
+  }));
+  return {
+    question: 'combustion',
+    appliances,
+    notStudied: [...notStudied, ...unfinished],
+    situations: done,
+    ...(unfinished.length > 0 ? { stopped: { done, of: total } } : {}),
+  };
 }
 
 type Weathers = ReadonlyMap<string, HouseWeather>;
 
 function solveSituation(
   compiled: CompiledHouse,
-  rest: HouseWithoutFlues,
+  statesOf: (situation: FlueSituation) => StatesOfFlues,
   of: SituationToStudy & {
     readonly appliance: Appliance;
     readonly firing: Readonly<Record<string, string>>;
@@ -174,7 +193,7 @@ function solveSituation(
   );
   if (weather === undefined || airtightnessCase < 0) return { reason: 'unknown situation' };
   const columns = shaftColumns(compiled, { state, weather, airtightnessCase });
-  return combustionSituation(compiled, rest, {
+  return combustionSituation(compiled, statesOf, {
     ...{ appliance: appliance.id, state, firing, weather, airtightnessCase },
     ...(columns === undefined ? {} : { columns }),
   });

@@ -133,7 +133,7 @@ describe('three appliances on one chimney', () => {
     for (let trial = 0; trial < 4; trial++) {
       const { roots, complete } = rootsOf(
         randomVents(() => random.uniform(), 3),
-        200,
+        60,
       );
       expect(roots.some(({ stable }) => stable)).toBe(true);
       expect(complete).toBe(false);
@@ -143,6 +143,82 @@ describe('three appliances on one chimney', () => {
     }
   });
 });
+
+describe('all states of three flues in one room', () => {
+  it('are those that a dense scan of its air sees', () => {
+    const random = randomNumbers(3);
+    let scanned = 0;
+    for (let trial = 0; trial < 12; trial++) {
+      const houses = Array.from({ length: 3 }, () => randomVents(() => random.uniform()));
+      const { roomPa } = houses[0]!;
+      const systems = houses.map(({ system }) => system);
+      const { roots, complete } = findDraftRoots({
+        systems,
+        rooms: [0, 0, 0],
+        response: (flows) => flows.map(() => roomPa(sum(flows))),
+      });
+      expect(complete, `trial ${trial}`).toBe(true);
+      for (const { gapPa, responsePa, systems: states } of roots) {
+        expect(gapPa).toBeLessThan(1e-9 * Math.max(1, Math.abs(responsePa[0]!)));
+        for (const { heatImbalance } of states) expect(Math.abs(heatImbalance)).toBeLessThan(1e-9);
+      }
+      for (const state of scanOfRoom(systems, roomPa)) {
+        scanned++;
+        const nearest = Math.min(
+          ...roots.map(({ flows }) => Math.max(...flows.map((f, k) => Math.abs(f - state[k]!)))),
+        );
+        // As wide as the scan's own places are apart.
+        expect(nearest, `trial ${trial}: ${state.join()}`).toBeLessThan(2e-3);
+      }
+    }
+    // Far from an empty claim: more than one state a house on the mean.
+    expect(scanned).toBeGreaterThan(18);
+  }, 120_000);
+});
+
+/**
+ * States of flues of one room by a scan of the air that leaves through all: at each its pressure, at that every flow of
+ * every flue, and where their sum passes the air that was taken.
+ */
+function scanOfRoom(
+  systems: readonly RandomVents['system'][],
+  roomPa: RandomVents['roomPa'],
+): readonly (readonly number[])[] {
+  const places = 500;
+  const flowAt = (place: number): number =>
+    0.6 * Math.sign(place) * (Math.abs(place) / places) ** 4;
+  const flows = Array.from({ length: 2 * places + 1 }, (_, i) => flowAt(i - places));
+  const curves = systems.map((system) =>
+    flows.map((flow) => ventsAtFlows(system, [flow]).members[0]!.neededPa),
+  );
+  const crossings = (curve: readonly number[], pressure: number): readonly number[] =>
+    curve.slice(1).flatMap((asks, i) => {
+      const before = curve[i]!;
+      if (asks > pressure === before > pressure) return [];
+      const share = (pressure - before) / (asks - before);
+      return [flows[i]! + share * (flows[i + 1]! - flows[i]!)];
+    });
+  const found: (readonly number[])[] = [];
+  let before: { readonly all: readonly (readonly number[])[]; readonly taken: number } | undefined;
+  for (const taken of flows) {
+    const sets = curves.map((curve) => crossings(curve, roomPa(taken)));
+    const all = sets.reduce<readonly (readonly number[])[]>(
+      (some, own) => some.flatMap((each) => own.map((flow) => [...each, flow])),
+      [[]],
+    );
+    const last = before;
+    if (last !== undefined && last.all.length === all.length) {
+      all.forEach((each, i) => {
+        const was = last.all[i]!;
+        // A branch that ends between two places would pair with another one.
+        const near = each.every((flow, k) => Math.abs(flow - was[k]!) < 2e-3);
+        if (near && sum(each) > taken !== sum(was) > last.taken) found.push(each);
+      });
+    }
+    before = { all, taken };
+  }
+  return found;
+}
 
 /** Newton's method in two unknowns with differences; undefined where it does not arrive. */
 function newton(

@@ -1,7 +1,7 @@
 import { fromUsualFlows, polished, slopesAt } from './internal/draft-newton.js';
 import type { DraftPoint, DraftSearch } from './internal/draft-search.js';
-import { product, type Interval } from './internal/interval.js';
-import { ventBounds } from './internal/vent-bounds.js';
+import { dividedBox, kinksOf, narrowedBox, type DraftBox } from './internal/draft-box.js';
+import { product, widthOf, type Interval } from './internal/interval.js';
 import { largestFlows } from './internal/largest-flows.js';
 import type { VentSystem } from './vent-system.js';
 import { ventsAtFlows, type VentsAtFlows } from './vents-at-flows.js';
@@ -15,7 +15,12 @@ export interface DraftQuestion {
    * has no balance [kg/s → Pa].
    */
   readonly response: (flows: readonly number[]) => readonly number[] | undefined;
-  /** Greatest number of responses to ask for; 4,000 when absent, 1,000 with three flues or more. */
+  /**
+   * By member, a number of the room that it stands in: responses of one number differ by the same at all flows, as where
+   * flues of one room end outdoors. Each member by itself when absent.
+   */
+  readonly rooms?: readonly number[];
+  /** Greatest number of responses to ask for; 20,000 when absent. */
   readonly mostResponses?: number;
 }
 
@@ -45,17 +50,19 @@ export interface DraftRoots {
 const fine = { one: 2 ** -14, several: 2 ** -9 };
 /** Part of the range at which a box that shows no root is given up. */
 const finest = { one: 2 ** -30, several: 2 ** -20 };
-const slices = 8;
+/** Responses that a search may ask for unless it is told. */
+const usualResponses = 20_000;
 
 /**
  * Every consistent state of the flues of a house: warm and rising, cold and falling, and the unstable ones between.
  *
  * Flow and temperature of a flue depend on each other, so that what it asks of its room is no monotone function of its
- * flow; what the rest of the house gives is. Boxes of flows are narrowed by bounds on both, which leave out no state,
- * until each holds one, found by change of sign or, with several flues, by Newton's method.
+ * flow; what the rest of the house gives is. Boxes of flows and of the pressures of rooms are narrowed by bounds on
+ * both, which leave out no state, until each holds one, found by change of sign or, with several flues, by Newton's
+ * method.
  *
- * The work grows steeply with the number of flues: with three that can flow both ways the search is mostly cut short.
- * Then the states are those that an iteration finds from usual flows, and `complete` is false.
+ * The number of states itself can double with each flue that could go either way, and the work with it. A search that
+ * is cut short tells the states that an iteration finds from usual flows, and `complete` is false.
  *
  * @param question - vents, and the response of the rest
  * @returns all states with their stability, and whether any could have been missed
@@ -79,29 +86,27 @@ export function findDraftRoots(question: DraftQuestion): DraftRoots {
     const only = search.at(still);
     return { roots: only === undefined ? [] : [asRoot(search, only)], complete: true };
   }
-  const most = question.mostResponses ?? (free.length > 2 ? 1000 : 4000);
+  const { mostResponses = usualResponses } = question;
   const boxes = [...firstBoxes(search, still)];
   while (boxes.length > 0) {
-    const box = boxes.pop()!;
-    const runs = search.narrowed(box);
-    if (runs === 'no balance' || search.asked() > most) {
+    const narrowed = narrowedBox(search, boxes.pop()!);
+    if (narrowed === 'empty') continue;
+    if (narrowed === 'no balance' || search.asked() > mostResponses) {
       complete = false;
       break;
     }
-    for (const narrow of product(runs)) {
-      const widths = free.map((k) => (narrow[k]!.high - narrow[k]!.low) / (2 * reach[k]!));
-      const widest = Math.max(...widths);
-      if (widest > fine[limits]) {
-        boxes.push(...splitIfSlow(narrow, { before: box, free, reach }));
-        continue;
-      }
-      const point = free.length === 1 ? crossing(search, narrow) : polished(search, narrow);
-      if (point === 'no balance') complete = false;
-      else if (point !== undefined) keep(point);
-      else if (widest > finest[limits])
-        boxes.push(...splitIfSlow(narrow, { before: box, free, reach }));
-      else complete = false;
+    const widths = free.map((k) => widthOf(narrowed.flows[k]!) / (2 * reach[k]!));
+    const widest = Math.max(...widths);
+    if (widest > fine[limits]) {
+      boxes.push(...dividedBox(search, narrowed));
+      continue;
     }
+    const { flows } = narrowed;
+    const point = free.length === 1 ? crossing(search, flows) : polished(search, flows);
+    if (point === 'no balance') complete = false;
+    else if (point !== undefined) keep(point);
+    else if (widest > finest[limits]) boxes.push(...dividedBox(search, narrowed));
+    else complete = false;
   }
   // A search that was cut short still tells the states that an iteration finds from usual flows.
   if (!complete) for (const point of fromUsualFlows(search, still)) keep(point);
@@ -117,6 +122,7 @@ function searchOf(question: DraftQuestion): DraftSearch {
   const starts = systems.map((_, s) =>
     systems.slice(0, s).reduce((sum, system) => sum + system.members.length, 0),
   );
+  const systemOf = systems.flatMap((system, s) => system.members.map(() => s));
   const part = <Item>(all: readonly Item[], s: number): readonly Item[] =>
     all.slice(starts[s], starts[s]! + systems[s]!.members.length);
   const known = new Map<string, readonly number[] | undefined>();
@@ -136,7 +142,9 @@ function searchOf(question: DraftQuestion): DraftSearch {
     members,
     free,
     reach,
+    rooms: question.rooms ?? members.map((_, k) => k),
     asked: () => asked,
+    response,
     at(flows) {
       const responsePa = response(flows);
       if (responsePa === undefined) return undefined;
@@ -146,84 +154,30 @@ function searchOf(question: DraftQuestion): DraftSearch {
         .map(({ neededPa }, k) => (free.includes(k) ? responsePa[k]! - neededPa : 0));
       return { flows, systems: states, responsePa, gaps };
     },
-    narrowed(box) {
-      const most = response(box.map(({ low }) => low));
-      const least = response(box.map(({ high }) => high));
-      if (most === undefined || least === undefined) return 'no balance';
-      return systems.flatMap((system, s) => {
-        const own = part(box, s);
-        return own.map((interval, k) => {
-          const index = starts[s]! + k;
-          if (!free.includes(index)) return [interval];
-          const given = { low: least[index]!, high: most[index]! };
-          return runsOf(interval, (slice) => {
-            const bounds = ventBounds(
-              system,
-              own.map((other, j) => (j === k ? slice : other)),
-            )[k]!;
-            const margin = 1e-9 * Math.max(1, Math.abs(bounds.low), Math.abs(bounds.high));
-            return bounds.low <= given.high + margin && bounds.high >= given.low - margin;
-          });
-        });
-      });
+    placeOf(k, all) {
+      const s = systemOf[k]!;
+      return { system: systems[s]!, own: part(all, s), place: k - starts[s]! };
     },
   };
 }
 
-/** Runs of slices of an interval that may hold a state. */
-function runsOf(interval: Interval, may: (slice: Interval) => boolean): readonly Interval[] {
-  const { low, high } = interval;
-  if (low === high) return [interval];
-  const runs: { low: number; high: number }[] = [];
-  for (let slice = 0; slice < slices; slice++) {
-    const from = low + ((high - low) * slice) / slices;
-    const to = slice === slices - 1 ? high : low + ((high - low) * (slice + 1)) / slices;
-    if (!may({ low: from, high: to })) continue;
-    const last = runs.at(-1);
-    if (last !== undefined && last.high === from) last.high = to;
-    else runs.push({ low: from, high: to });
-  }
-  return runs;
-}
-
-/** Upward and downward flow apart, and gas diluted and undiluted, where what is asked has a kink. */
-function firstBoxes(
-  { members, free, reach }: DraftSearch,
-  still: readonly number[],
-): readonly (readonly Interval[])[] {
-  return product(
-    members.map(({ gasFlowKgPerS }, k) => {
-      if (!free.includes(k)) return [{ low: still[k]!, high: still[k]! }];
-      const ends = [-reach[k]!, 0, gasFlowKgPerS, reach[k]!].filter(
-        (end, place, all) => place === 0 || end > all[place - 1]!,
-      );
-      return ends.slice(1).map((high, end) => ({ low: ends[end]!, high }));
-    }),
-  );
-}
-
-/** The box, halved at its widest side where narrowing did little. */
-function splitIfSlow(
-  box: readonly Interval[],
-  of: {
-    readonly before: readonly Interval[];
-    readonly free: readonly number[];
-    readonly reach: readonly number[];
-  },
-): (readonly Interval[])[] {
-  const { before, free, reach } = of;
-  const width = ({ low, high }: Interval): number => high - low;
-  const narrowed = free.some((k) => width(box[k]!) < 0.6 * width(before[k]!));
-  if (narrowed) return [box];
-  const widest = free.reduce((a, b) =>
-    width(box[b]!) / reach[b]! > width(box[a]!) / reach[a]! ? b : a,
-  );
-  const { low, high } = box[widest]!;
-  const middle = (low + high) / 2;
-  if (middle <= low || middle >= high) return [];
-  const replaced = (by: Interval): readonly Interval[] =>
-    box.map((interval, k) => (k === widest ? by : interval));
-  return [replaced({ low, high: middle }), replaced({ low: middle, high })];
+/**
+ * The whole range; where several share a chimney, upward and downward flow apart and gas diluted and undiluted, because
+ * bounds on one need the direction of the others.
+ */
+function firstBoxes(search: DraftSearch, still: readonly number[]): readonly DraftBox[] {
+  const { members, free, reach } = search;
+  const given = members.map(() => ({ low: -Infinity, high: Infinity }));
+  const ranges = members.map((_, k): readonly Interval[] => {
+    if (!free.includes(k)) return [{ low: still[k]!, high: still[k]! }];
+    const alone = search.placeOf(k, members).own.length === 1;
+    if (alone && free.length > 1) return [{ low: -reach[k]!, high: reach[k]! }];
+    const ends = [-reach[k]!, ...kinksOf(search, k), reach[k]!].filter(
+      (end, place, all) => place === 0 || end > all[place - 1]!,
+    );
+    return ends.slice(1).map((high, end) => ({ low: ends[end]!, high }));
+  });
+  return product(ranges).map((flows) => ({ flows, given }));
 }
 
 /** The change of sign of the only gap in a box, to rounding; undefined where there is none. */

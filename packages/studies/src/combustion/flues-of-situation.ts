@@ -55,6 +55,8 @@ export interface FluesOfSituation {
   readonly systems: readonly VentSystem[];
   /** As `findDraftRoots` takes it. */
   readonly response: (flows: readonly number[]) => readonly number[] | undefined;
+  /** By flue: flues of one number stand in one room and end outdoors, as `findDraftRoots` takes it. */
+  readonly rooms: readonly number[];
   /** Pressure of the room at the collar's height minus outdoors, by flue, when the flows are taken [Pa]. */
   readonly roomPressures: (flows: readonly number[]) => readonly number[] | undefined;
   /** Of the whole house, columns of flues as the house assumes them. */
@@ -130,9 +132,23 @@ export function fluesOfSituation(
     flues,
     systems,
     scenario,
+    rooms: roomsOf(compiled, flues),
     response: (flows) => solve(flows)?.map(({ roomPa, topPa }) => roomPa - topPa),
     roomPressures: (flows) => solve(flows)?.map(({ roomPa }) => roomPa),
   };
+}
+
+/** Flues that end in a zone have that zone's pressure in what the house gives, and stand by themselves. */
+function roomsOf(compiled: CompiledHouse, flues: readonly OpenFlue[]): readonly number[] {
+  const { zoneIndex } = compiled.network;
+  return flues.map(({ appliance: { id, zone } }, k) =>
+    zoneIndex.has(topNode(compiled, id))
+      ? k
+      : flues.findIndex(
+          ({ appliance: other }) =>
+            other.zone === zone && !zoneIndex.has(topNode(compiled, other.id)),
+        ),
+  );
 }
 
 function openFlue(

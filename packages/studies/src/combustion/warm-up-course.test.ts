@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { combustionSituation } from './combustion-situation.js';
 import { flameOfStage } from './flame-of-stage.js';
 import { houseWithoutFlues } from './house-without-flues.js';
+import { statesOfFlues } from './states-of-flues.js';
 import { startCourse } from './start-course.js';
 import { wallsAtRest, warmUpCourse } from './warm-up-course.js';
 
@@ -41,7 +42,7 @@ function solvedWith(hood: string, outdoors: string) {
   const { compiled } = made;
   const rest = houseWithoutFlues(compiled);
   if ('withoutAir' in rest) throw new Error(rest.withoutAir.join());
-  const solved = combustionSituation(compiled, rest, {
+  const solved = combustionSituation(compiled, statesOfFlues(compiled, rest), {
     appliance: 'water heater',
     state: { running: { hood: 'on' }, doors: {} },
     firing: { 'water heater': 'firing' },

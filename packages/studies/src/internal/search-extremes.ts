@@ -6,6 +6,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
+import type { PressureSpan } from '../resolve-columns.js';
 import type { ShownRange } from './carries-at-least.js';
 import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
 import { plainestState } from './plainest-state.js';
@@ -19,6 +20,8 @@ export interface Extremes {
   /** One for each zone and kind of extreme, and the deepest situations beside them. */
   readonly found: readonly FoundExtreme[];
   readonly coverage: OrderingCoverage;
+  /** Combinations of weather, doors and airtightness that were searched, and how many there are. */
+  readonly places: { readonly done: number; readonly of: number };
 }
 
 /** What was shown law against law, and what was gone through. */
@@ -39,6 +42,8 @@ export interface ExtremeSearch {
   readonly weathers: readonly HouseWeather[];
   /** Called between blocks of solves, with how many are done. */
   readonly rest?: (done: number) => Promise<void>;
+  /** Ends the search where it answers true; what was searched by then is kept. */
+  readonly stopped?: () => boolean;
 }
 
 /** Solves in one batch. */
@@ -67,6 +72,7 @@ export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
   for (let attempt = 1; ; attempt += 1) {
     const { met, ...extremes } = await searchOnce(input, needed);
     if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
+    if (extremes.places.done < extremes.places.of) return extremes;
     if (attempt >= mostAttempts && !mayBeListed(input)) return extremes;
     needed =
       attempt < mostAttempts
@@ -86,7 +92,7 @@ function mayBeListed({ compiled: { house }, weathers }: ExtremeSearch): boolean 
 
 /** One search with the laws compared over the range needed; without one nothing is ordered. */
 async function searchOnce(
-  { compiled, weathers, rest }: ExtremeSearch,
+  { compiled, weathers, rest, stopped = () => false }: ExtremeSearch,
   needed: ShownRange | undefined,
 ): Promise<Extremes & { readonly met: ShownRange }> {
   const { house } = compiled;
@@ -96,46 +102,50 @@ async function searchOnce(
   let solves = 0;
   let met: ShownRange = { fromPa: 0, toPa: 0 };
   let premiseHolds = true;
-  const meet = (pressuresPa: Float64Array, shown: ShownRange): void => {
-    const fromPa = Math.min(...pressuresPa);
-    const toPa = Math.max(...pressuresPa);
+  const doorPositions = [...combinationsOf(doorSwitchesOf(house))];
+  let places = 0;
+  const meet = ({ lowestPa, highestPa }: PressureSpan, shown: ShownRange): void => {
+    const fromPa = Math.min(...lowestPa);
+    const toPa = Math.max(...highestPa);
     premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
     met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
   };
 
   for (const airtightnessCase of house.airtightness.cases.keys()) {
     for (const weather of weathers) {
+      if (stopped()) break;
       const at = { compiled, weather, airtightnessCase };
       const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
       orders.push(order);
       const shown = shownFor(order);
-      for (const doors of combinationsOf(doorSwitchesOf(house))) {
-        const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
+      for (const doors of doorPositions) {
+        if (stopped()) break;
+        const [baseline] = solveStates(at, [baselineOf(stateOf({}, doors))]);
         solves += 1;
-        const offer = (block: Block, rows: readonly (Float64Array | undefined)[]): void => {
+        const offer = (block: Block, rows: readonly (PressureSpan | undefined)[]): void => {
           solves += rows.length;
           block.states.forEach((state, row) => {
             const question = { state, weather, airtightnessCase };
-            const pressuresPa = rows[row];
-            if (pressuresPa === undefined || baselinePa === undefined) {
+            const pressures = rows[row];
+            if (pressures === undefined || baseline === undefined) {
               unsolved.push(question);
               return;
             }
-            meet(pressuresPa, shown);
-            kept.add({ question, order, pressuresPa, baselinePa }, block);
+            meet(pressures, shown);
+            kept.add({ question, order, pressures, baseline }, block);
           });
         };
         // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
         const mayTurn = needed !== undefined && compiled.twoStateLinks.length > 0;
-        if (mayTurn && baselinePa !== undefined) {
+        if (mayTurn && baseline !== undefined) {
           const search = searchColumns({
             at,
             order,
             doors,
-            baselinePa,
+            baseline,
             kept,
-            met: (pressuresPa) => {
-              meet(pressuresPa, shown);
+            met: (pressures) => {
+              meet(pressures, shown);
             },
             solve(state) {
               const block = { states: [state], lowering: true, raising: true };
@@ -144,13 +154,18 @@ async function searchOnce(
           });
           solves += search.bounds;
           premiseHolds &&= search.complete;
+          places += 1;
           await rest?.(solves);
           continue;
         }
+        let whole = true;
         for (const block of blocksOf(order, doors)) {
+          whole &&= !stopped();
+          if (!whole) break;
           offer(block, solveStates(at, block.states));
           await rest?.(solves);
         }
+        if (whole) places += 1;
       }
     }
   }
@@ -160,7 +175,13 @@ async function searchOnce(
     solves += plain.solves;
     return { ...extreme, question: plain.question };
   });
-  return { met, found, coverage: { ...namesOf(orders), solves, unsolved, premiseHolds } };
+  return {
+    ...{ met, found, coverage: { ...namesOf(orders), solves, unsolved, premiseHolds } },
+    places: {
+      done: places,
+      of: house.airtightness.cases.length * weathers.length * doorPositions.length,
+    },
+  };
 }
 
 interface Block {

@@ -17,6 +17,16 @@ export function hull(intervals: readonly Interval[]): Interval {
   };
 }
 
+/** Numbers that both hold; none where its low end lies above its high one. */
+export function meet(one: Interval, other: Interval): Interval {
+  return { low: Math.max(one.low, other.low), high: Math.min(one.high, other.high) };
+}
+
+/** High end less low end. */
+export function widthOf({ low, high }: Interval): number {
+  return high - low;
+}
+
 /** Sums of a number of each. */
 export function plus(one: Interval, other: Interval): Interval {
   return { low: one.low + other.low, high: one.high + other.high };

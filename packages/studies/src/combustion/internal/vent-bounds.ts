@@ -15,56 +15,66 @@ import { hull, plus, point, scaled, timesShare, weightedMean, type Interval } fr
  * @returns by member, room minus place where the flue ends [Pa]
  */
 export function ventBounds(system: VentSystem, flows: readonly Interval[]): readonly Interval[] {
+  return flows.map((flow, place) => memberBounds(system, { flows, place })(flow));
+}
+
+/**
+ * Bounds on the pressure that one member of a system asks of its room, by its own flow, the others as in a box [Pa].
+ *
+ * @param system - the vents
+ * @param of - flows by member, and place of the one that is asked about [kg/s]
+ * @returns from a flow of that member to room minus place where the flue ends [Pa]
+ */
+export function memberBounds(
+  system: VentSystem,
+  { flows, place }: { readonly flows: readonly Interval[]; readonly place: number },
+): (flow: Interval) => Interval {
   const { members, chimney, topAir } = system;
   const top = point(topAir.temperatureC);
-  const up = members.map(({ vent, ...member }, k) =>
-    isDown(flows[k]!)
+  const member = members[place]!;
+  const rising = (k: number, flow: Interval): GasBounds | undefined =>
+    isDown(flow)
       ? undefined
-      : gasBounds(vent, { flow: flows[k]!, inletC: dilutedBounds(member, flows[k]!) }, system),
-  );
-  const down = (k: number, fromC: Interval): GasBounds =>
-    gasBounds(members[k]!.vent, { flow: flows[k]!, inletC: fromC }, system);
-  if (chimney === undefined) {
-    return members.map((member, k) =>
-      asked(member, { flow: flows[k]!, gas: up[k] ?? down(k, top), system }),
-    );
-  }
-  const total = flows.reduce(plus, point(0));
-  const falling =
-    total.low < 0
-      ? gasBounds(
-          chimney,
-          { flow: { low: total.low, high: Math.min(0, total.high) }, inletC: top },
-          system,
-        )
-      : undefined;
-  const junction =
-    weightedMean([
-      ...(falling === undefined
-        ? []
-        : [
-            {
-              value: falling.outletC,
-              weight: { low: Math.max(0, -total.high), high: -total.low },
-            },
-          ]),
-      ...up.flatMap((gas, k) =>
-        gas === undefined ? [] : [{ value: gas.outletC, weight: flows[k]! }],
-      ),
-    ]) ?? top;
-  const rising =
-    total.high >= 0
-      ? gasBounds(
-          chimney,
-          { flow: { low: Math.max(0, total.low), high: total.high }, inletC: junction },
-          system,
-        )
-      : undefined;
-  const states = [falling, rising].filter((state) => state !== undefined);
-  const beyond = hull(states.map(({ lossPa, draftPa }) => plus(lossPa, scaled(draftPa, -1))));
-  return members.map((member, k) =>
-    plus(asked(member, { flow: flows[k]!, gas: up[k] ?? down(k, junction), system }), beyond),
-  );
+      : gasBounds(members[k]!.vent, { flow, inletC: dilutedBounds(members[k]!, flow) }, system);
+  const own = (flow: Interval, up: GasBounds | undefined, fromC: Interval): Interval => {
+    const gas = up ?? gasBounds(member.vent, { flow, inletC: fromC }, system);
+    return asked(member, { flow, gas, system });
+  };
+  if (chimney === undefined) return (flow) => own(flow, rising(place, flow), top);
+  const others = members.flatMap((_, k) => {
+    const gas = k === place ? undefined : rising(k, flows[k]!);
+    return gas === undefined ? [] : [{ value: gas.outletC, weight: flows[k]! }];
+  });
+  const otherFlows = flows.filter((_, k) => k !== place).reduce(plus, point(0));
+  return (flow) => {
+    const total = plus(otherFlows, flow);
+    const up = rising(place, flow);
+    const fallen =
+      total.low < 0
+        ? gasBounds(
+            chimney,
+            { flow: { low: total.low, high: Math.min(0, total.high) }, inletC: top },
+            system,
+          )
+        : undefined;
+    const falling = fallen && {
+      value: fallen.outletC,
+      weight: { low: Math.max(0, -total.high), high: -total.low },
+    };
+    const parts = [falling, ...others, up && { value: up.outletC, weight: flow }];
+    const junction = weightedMean(parts.filter((part) => part !== undefined)) ?? top;
+    const risen =
+      total.high >= 0
+        ? gasBounds(
+            chimney,
+            { flow: { low: Math.max(0, total.low), high: total.high }, inletC: junction },
+            system,
+          )
+        : undefined;
+    const states = [fallen, risen].filter((state) => state !== undefined);
+    const beyond = hull(states.map(({ lossPa, draftPa }) => plus(lossPa, scaled(draftPa, -1))));
+    return plus(own(flow, up, junction), beyond);
+  };
 }
 
 interface GasBounds {
@@ -78,7 +88,7 @@ function isDown({ low }: Interval): boolean {
 }
 
 function dilutedBounds(
-  { gasFlowKgPerS, gasTemperatureC, roomAir }: Omit<VentMember, 'vent'>,
+  { gasFlowKgPerS, gasTemperatureC, roomAir }: VentMember,
   flow: Interval,
 ): Interval {
   const at = (massFlow: number): number => {
