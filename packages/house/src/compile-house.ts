@@ -1,11 +1,16 @@
 import type { AirState } from '@evendraft/airflow';
-import { buildNetwork, type NodeAir } from '@evendraft/network';
+import {
+  buildNetwork,
+  type LinkDescription,
+  type NetworkDescription,
+  type NodeAir,
+} from '@evendraft/network';
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
 import { flueAir } from './compile/flue-air.js';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
 import { columnDensities } from './compile/column-densities.js';
-import type { CompiledHouse, HouseScenario, HouseWeather } from './compiled-house.js';
+import type { CompiledHouse, HouseScenario, HouseWeather, StallingFans } from './compiled-house.js';
 import type { HouseLink } from './compile/house-link.js';
 import { houseNodes, type HouseNodes } from './compile/house-nodes.js';
 import { housePaths } from './compile/house-paths.js';
@@ -55,7 +60,45 @@ export function compileHouse(house: House): CompileResult {
     twoState === undefined ? [] : [{ ...twoState, index, id }],
   );
   const { network } = built;
-  return { ok: true, compiled: { house, network, links, junctions, twoStateLinks, leakage } };
+  const stalls = stallingFans(house, network.description, links);
+  return {
+    ok: true,
+    compiled: {
+      ...{ house, network, links, junctions, twoStateLinks },
+      ...(stalls === undefined ? {} : { stalls }),
+      leakage,
+    },
+  };
+}
+
+/** Fans of which every flow is wanted, with their own curves in the place of the envelopes. */
+function stallingFans(
+  house: House,
+  description: NetworkDescription,
+  links: readonly HouseLink[],
+): StallingFans | undefined {
+  const places = links.flatMap(({ role }, index) => {
+    if (role.kind !== 'device') return [];
+    const speeds = house.devices.find(({ id }) => id === role.id)?.speeds ?? [];
+    return speeds.some(({ name, everyFlow }) => everyFlow === true && name === role.speed)
+      ? [index]
+      : [];
+  });
+  if (places.length === 0) return undefined;
+  const withCurve = (link: LinkDescription): LinkDescription => {
+    if (link.law.kind !== 'fanCurve') return link;
+    const { risingPart: _, ...law } = link.law;
+    return { ...link, law };
+  };
+  return {
+    links: places,
+    description: {
+      ...description,
+      links: description.links.map((link, index) =>
+        places.includes(index) ? withCurve(link) : link,
+      ),
+    },
+  };
 }
 
 /**

@@ -209,6 +209,8 @@ export interface DeviceSpeed {
   readonly ratedFlowM3PerS: number;
   /** Flow is positive from the zone outdoors for exhaust, from outdoors into the zone for supply. */
   readonly law: FlowLawDescription;
+  /** Its curve rises somewhere, and every flow at which it can work is wanted; its law is then the envelope. */
+  readonly everyFlow?: boolean;
 }
 
 /** What stands in series with a fan whose law is that of the bare fan. */

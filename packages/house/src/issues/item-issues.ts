@@ -261,7 +261,8 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   },
   'device.curve-rising': {
     message: () => 'the fan curve rises: more flow at more pressure',
-    hint: () => 'Leave out the stall, or write "stall: envelope" beside the curve.',
+    hint: () =>
+      'Leave out the stall, or write "stall: envelope" or "stall: every flow" beside the curve.',
     remedy: 'Leave out the stalled part of the curve, or check the order of flow and pressure.',
   },
   'device.curve-flat': {
@@ -272,8 +273,10 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   'device.curve-envelope': {
     severity: 'warning',
     message: () => 'the stalled part of the fan curve is replaced by the level above it',
-    hint: () => 'In that part the fan may move less, and may have two flows at one pressure.',
-    remedy: 'Nothing is to be done if the fan never works in its stall; else measure it.',
+    hint: () =>
+      'In that part the fan may move less, and may have several flows: "stall: every flow" finds them.',
+    remedy:
+      'Nothing is to be done if the fan never works in its stall; else write `stall: every flow`.',
   },
   'device.curve-without-flow': {
     message: () => 'the fan curve moves nothing even without back pressure',
