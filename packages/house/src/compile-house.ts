@@ -29,7 +29,8 @@ export type CompileResult =
  *
  * @param house - the house
  * @returns the compiled house, or issues: `airtightness.nothing-left` where separately modelled openings
- * carry all that the test measured, `house.not-a-network` for what the network refuses
+ * carry all that the test measured, `airtightness.flow-unknown` where it cannot be told what one carried,
+ * `house.not-a-network` for what the network refuses
  */
 export function compileHouse(house: House): CompileResult {
   const leakage = remainingLeakage(house);
@@ -37,6 +38,8 @@ export function compileHouse(house: House): CompileResult {
   const weather = house.weathers[0];
   if (first === undefined) return { ok: false, issues: [missing('airtightness')] };
   if (weather === undefined) return { ok: false, issues: [missing('weather')] };
+  const unknown = new Set(leakage.flatMap((row) => row.unknown ?? []));
+  if (unknown.size > 0) return { ok: false, issues: [...unknown].map(flowUnknown(house)) };
   const exhausted = leakage.filter((row) => !(row.coefficientM3PerSPaN > 0));
   if (exhausted.length > 0) {
     return { ok: false, issues: exhausted.map((row) => nothingLeft(house, row)) };
@@ -256,6 +259,15 @@ function missing(what: 'airtightness' | 'weather'): Issue {
     path: [what],
     parameters: { problem: `no ${what}` },
   };
+}
+
+function flowUnknown(house: House): (item: string) => Issue {
+  return (item) => ({
+    code: 'airtightness.flow-unknown',
+    severity: 'error',
+    path: pathOf(house.airtightness.origin),
+    parameters: { item },
+  });
 }
 
 function nothingLeft(house: House, row: RemainingLeakage): Issue {

@@ -179,6 +179,8 @@ export interface DoorPart {
   readonly law: FlowLawDescription;
   /** Centre above the floor; of a louvre, its lower edge [m]. */
   readonly heightM: number;
+  /** Its end in the second zone, above the same floor, where that is at another height [m]. */
+  readonly endHeightM?: number;
   /** In which positions of the door it passes air. */
   readonly when: 'shut' | 'always';
 }

@@ -25,6 +25,7 @@ export type ItemIssueCode =
   | 'airtightness.preparation-without-effect'
   | 'airtightness.preparation-disagrees'
   | 'airtightness.nothing-left'
+  | 'airtightness.flow-unknown'
   | 'opening.law-missing'
   | 'opening.several-laws'
   | 'door.same-zone'
@@ -206,6 +207,13 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
       'Check their sizes, or say under "preparation:" which of them were sealed during the test.',
     remedy:
       'Check the sizes of the separately modelled openings and how each stood during the test; a test contains every opening that was not sealed.',
+  },
+  'airtightness.flow-unknown': {
+    message: ({ item }) =>
+      `no pressures balance in ${quoted(item)} at the test pressure, so it cannot be told what it carried of the tested flow`,
+    hint: () => 'Check its sizes, or say under "preparation:" that it was sealed during the test.',
+    remedy:
+      'Check the sizes and dampers of the item, or say that it was sealed during the test if it was.',
   },
   'opening.law-missing': {
     atKey: true,
