@@ -1,14 +1,15 @@
 import type { AirState } from '@evendraft/airflow';
-import type { Balance, UnsolvedBalance } from './balance.js';
+import type { UnsolvedBalance } from './balance.js';
 import type { PressureBounds, SearchedColumn } from './internal/column-bounds.js';
 import { boundsWidth, closerBounds, firstBounds } from './internal/column-bounds.js';
-import type { ColumnState, StatedColumn } from './internal/column-states.js';
+import type { StatedColumn } from './internal/column-states.js';
 import { descriptionIssues } from './internal/description-issues.js';
 import { freeRisingFans } from './internal/freed-network.js';
 import type { BalanceSearch, FoundBalances } from './internal/search-balances.js';
 import { searchBalances } from './internal/search-balances.js';
 import type { NetworkDescription } from './network-description.js';
 import type { NetworkIssue } from './network-issue.js';
+import type { RootBalance } from './root-balance.js';
 import type { Scenario } from './scenario.js';
 import { UnknownIdError } from './unknown-id-error.js';
 
@@ -27,21 +28,6 @@ export interface AllBalancesOptions {
   readonly twoState?: readonly TwoStateColumn[];
   /** Solves after which the search ends as not complete; 20,000 when omitted. */
   readonly mostSolves?: number;
-}
-
-/** One of several balances. */
-export interface RootBalance {
-  readonly balance: Balance;
-  /** Each fan whose curve rises, with its actual volume flow, positive from → to [m3/s]. */
-  readonly fans: readonly { readonly link: string; readonly volumeFlowM3PerS: number }[];
-  /** Each two-state column: which way its air moves, and its density [kg/m3]. */
-  readonly columns: readonly {
-    readonly link: string;
-    readonly state: ColumnState;
-    readonly densityKgPerM3: number;
-  }[];
-  /** A small disturbance dies out. */
-  readonly stable: boolean;
 }
 
 /** Every balance of a network, in rising order of the first fan's flow. */

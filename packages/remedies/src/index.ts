@@ -8,7 +8,8 @@ export { airStudy } from './air/air-study.js';
 export type { AirStudy } from './air/air-study.js';
 export { judgeAir } from './air/judge-air.js';
 export { compareRemedies } from './compare-remedies.js';
-export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
+export type { CompareOptions } from './compare-options.js';
+export type { RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
 export type {
   CuredFinding,

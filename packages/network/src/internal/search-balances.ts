@@ -1,6 +1,6 @@
 import { gravity } from '@evendraft/airflow';
 import type { Balance, UnsolvedBalance } from '../balance.js';
-import type { RootBalance } from '../find-all-balances.js';
+import type { RootBalance } from '../root-balance.js';
 import type { ColumnState } from './column-states.js';
 import type {
   AssumedStates,

@@ -12,7 +12,7 @@ import {
   type SituationAir,
   type SizingResult,
 } from '@evendraft/studies';
-import type { CompareOptions } from '../compare-remedies.js';
+import type { CompareOptions } from '../compare-options.js';
 import { codeReadings, upkeepOf } from '../remedy-facts.js';
 import type { RemedyRow, RemedyYear } from '../remedy-row.js';
 import { largestExhaust } from '../largest-exhaust.js';
