@@ -216,15 +216,13 @@ function shaftColumns(
   );
 }
 
-/** Alone in each of its stages that burns with doors as usual, and with all that share its chimney. */
+/** Alone in each of its stages that burns, doors open and shut, and with all that share its chimney. */
 function firingsOf(
   all: readonly Appliance[],
   appliance: Appliance,
 ): readonly Readonly<Record<string, string>>[] {
   const stagesOf = ({ flue }: Appliance): readonly string[] =>
-    (flue?.stages ?? [])
-      .filter(({ name, ventFlowKgPerS }) => ventFlowKgPerS > 0 && !name.includes(','))
-      .map(({ name }) => name);
+    (flue?.stages ?? []).filter(({ ventFlowKgPerS }) => ventFlowKgPerS > 0).map(({ name }) => name);
   const owner = ({ id, flue }: Appliance): string => flue?.joins ?? id;
   const others = all.filter(
     (other) => other.id !== appliance.id && owner(other) === owner(appliance),
