@@ -197,5 +197,39 @@ describe('a house with three flues', () => {
     }
     const stages = study.appliances[0]!.situations.map(({ firing }) => firing['hearth']);
     expect(new Set(stages).size).toBe(6);
+    // Beside the others as they burn, and as they stand idle.
+    const [, , ofHeater] = study.appliances;
+    const beside = ofHeater!.situations.map(({ firing }) => `${firing['hearth']}`);
+    expect(new Set(beside)).toEqual(new Set(['undefined', 'full fire', 'standing warm']));
   }, 120_000);
+});
+
+describe('a flue beside another', () => {
+  const tight = { airtightness: { result: '2 ACH50', direction: 'depressurized' } };
+  const damped = { ...hearth, flue: { ...hearth.flue, damper: { shutArea: '10 cm2' } } };
+  const draftBeside = (hearthStage?: string): number => {
+    const compiled = house({ hearth: damped, 'water heater': heater }, tight);
+    const rest = houseWithoutFlues(compiled);
+    if ('withoutAir' in rest) throw new Error(rest.withoutAir.join());
+    const found = combustionSituation(compiled, statesOfFlues(compiled, rest), {
+      appliance: 'water heater',
+      state: { running: {}, doors: {} },
+      firing: {
+        'water heater': 'firing',
+        ...(hearthStage === undefined ? {} : { hearth: hearthStage }),
+      },
+      weather: houseWeather(compiled.house, compiled.house.weathers[0]!),
+      airtightnessCase: 0,
+    });
+    if ('reason' in found) throw new Error(found.reason);
+    const { states, fromWarm } = found.situation;
+    return states[fromWarm]!.flues.find((flue) => flue.appliance === 'water heater')!.tapDraftPa;
+  };
+
+  it('draws less where that burns, and where its damper was left open in the cold', () => {
+    const alone = draftBeside();
+    expect(draftBeside('full fire')).toBeGreaterThan(alone + 1);
+    expect(draftBeside('damper open')).toBeGreaterThan(alone + 0.5);
+    expect(draftBeside('standing warm')).toBeGreaterThanOrEqual(alone - 1e-9);
+  });
 });
