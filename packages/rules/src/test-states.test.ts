@@ -211,8 +211,8 @@ describe('air handlers and hearth dampers in a test', () => {
     expect(handlers(two, 'not stated')).toEqual(['lower']);
     expect(handlers(two, 'where it lowers the zone')).toEqual([
       '',
-      'upper',
       'lower',
+      'upper',
       'upper+lower',
     ]);
   });
