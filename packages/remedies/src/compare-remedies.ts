@@ -1,4 +1,4 @@
-import { compileHouse, type House } from '@evendraft/house';
+import { compileHouse, type Diffuser, type House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
 import {
   exhaustCurveStudy,
@@ -25,6 +25,8 @@ export interface CompareOptions {
   readonly reservePa?: number;
   /** A pressure above outdoors that no room inside may exceed, beside the targets; none when absent [Pa]. */
   readonly highestPa?: number;
+  /** Where make-up air comes out in the room; the free area of the remedy itself, at the hood, when absent. */
+  readonly outlet?: { readonly areaM2: number; readonly diffuser?: Diffuser };
   /** Order of the rows; {@link usualRankRule} when absent. */
   readonly rank?: RankRule;
   /** A year of weather with the hours a day in which the largest exhaust runs; no yearly energy when absent. */
