@@ -5,7 +5,7 @@ import { fullStop } from './internal/full-stop.js';
 import { judgedRows, testedStateWords } from './internal/judged-rows.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { makeUpSentence } from './internal/size-words.js';
-import { cureWords } from './internal/terminal-cures.js';
+import { cureWords } from './internal/cure-words.js';
 import { importanceRows, uncertaintyWords } from './internal/uncertainty-words.js';
 import type { JudgedSet } from './judged-set.js';
 import type { ReportNote } from './report-extras.js';
@@ -53,7 +53,7 @@ function cureNotes({ cures }: Assessment, system: UnitSystem): readonly ReportNo
               judged === undefined
                 ? ''
                 : `, ${signedPressure(judged.valuePa)} Pa against ${signedPressure(judged.limitPa)} Pa`;
-            return `For the ${appliance}: ${cureWords(cure, { system })} After it ${verdict}${numbers}.`;
+            return `For the ${appliance}: ${cureWords(cure, system)} After it ${verdict}${numbers}.`;
           }),
         ),
         'A cure is still to be built, assessed and tested; none is a clearance.',

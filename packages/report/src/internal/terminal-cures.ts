@@ -1,8 +1,8 @@
 import type { Verdict } from '@evendraft/rules';
-import type { SolvedCure } from '@evendraft/remedies';
+import { cureWords, outcomeWords } from './cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
-import { makeUpSentence, sizeWords } from './size-words.js';
+import { makeUpSentence } from './size-words.js';
 import { curesInShort, type TerminalSection } from './terminal-findings.js';
 
 /**
@@ -36,7 +36,7 @@ export function terminalCures(section: TerminalSection): void {
         },
       ],
       own.map((cure) => [
-        cureWords(cure, section),
+        cureWords(cure, section.system),
         ...(cure.after.judged === undefined
           ? ['', '']
           : [cure.after.judged.valuePa, cure.after.judged.limitPa].map(printer.signedPressure)),
@@ -71,36 +71,4 @@ export function terminalCuresInShort(section: TerminalSection): void {
   }
   const sentence = makeUpSentence(cures, system);
   if (sentence !== undefined) page.bullet(sentence);
-}
-
-function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): string {
-  const { printer } = section;
-  const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
-  const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
-  if (keeping.length > 0) {
-    return `of the ${count} solved, each by itself, ${keeping.length === 1 ? 'this brings' : 'these bring'} it within its limit: ${keeping.map((cure) => cureWords(cure, section)).join(' ')}`;
-  }
-  const [closest] = cures
-    .filter(({ after }) => after.judged !== undefined)
-    .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
-  if (closest === undefined) return `none of the ${count} solved could be judged.`;
-  const { valuePa, limitPa } = closest.after.judged!;
-  return `none of the ${count} solved, each by itself, brings it within its limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}`;
-}
-
-/**
- * A cure with the size of its make-up air.
- *
- * @param cure - as it was solved
- * @param section - units of the reader
- * @returns words with a full stop
- */
-export function cureWords(
-  { cure, makeUp }: SolvedCure,
-  { system }: Pick<TerminalSection, 'system'>,
-): string {
-  if (makeUp === undefined) return cure;
-  const nearest = makeUp.keepsLimits ? '' : ', the closest of those offered';
-  const size = sizeWords(makeUp.size, makeUp.dimension, system);
-  return `${cure.replace(/\.$/u, '')}, ${size}${nearest}.`;
 }
