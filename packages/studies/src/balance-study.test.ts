@@ -123,6 +123,7 @@ test('a warning of a flue judges its gas, not the air of the room, and names the
   massFlowKgPerS[vent] = 105 * gas * area;
   const links = { ...solved.links, massFlowKgPerS };
   const warnings = lawRangeWarnings(compiled, { ...solved, links }, scenario);
-  expect(warnings).toMatchObject([{ item: 'stove', part: 'vent', code: 'VelocityBeyondLaw' }]);
-  expect(warnings[0]!.found).toBeCloseTo(105, 9);
+  const fast = warnings.filter(({ code }) => code === 'VelocityBeyondLaw');
+  expect(fast).toMatchObject([{ item: 'stove', part: 'vent' }]);
+  expect(fast[0]!.found).toBeCloseTo(105, 9);
 });
