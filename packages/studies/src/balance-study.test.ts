@@ -124,6 +124,8 @@ test('a warning of a flue judges its gas, not the air of the room, and names the
   const links = { ...solved.links, massFlowKgPerS };
   const warnings = lawRangeWarnings(compiled, { ...solved, links }, scenario);
   const fast = warnings.filter(({ code }) => code === 'VelocityBeyondLaw');
-  expect(fast).toMatchObject([{ item: 'stove', part: 'vent' }]);
+  // Each stretch of the flue has its own.
+  expect(fast.length).toBeGreaterThan(0);
+  for (const { item, part } of fast) expect([item, part]).toEqual(['stove', 'vent']);
   expect(fast[0]!.found).toBeCloseTo(105, 9);
 });
