@@ -19,8 +19,7 @@ const stepsOnCredit = 20;
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
   const { zoneCount, pressure, trial, iteration } = kernel;
-  for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
-  sweepLinks(kernel, trial);
+  sweepLinks(kernel, pressure);
   const excess = residualExcess(kernel, tolerance);
   iteration.converged = false;
   iteration.iterations = 0;

@@ -1,9 +1,11 @@
 import { drawPressureLadder } from '../drawings/pressure-ladder.js';
 import { answerParts } from '../internal/answer-parts.js';
+import { cureThatKeeps } from '../internal/cure-that-keeps.js';
 import { ladderData } from '../internal/drawing-data.js';
 import { findingsByUrgency } from '../internal/findings-by-urgency.js';
 import { fullStop } from '../internal/full-stop.js';
 import { markup, type Markup } from '../internal/markup.js';
+import { cureWords } from '../internal/terminal-cures.js';
 import { verdictTable } from '../tables/finding-tables.js';
 import { htmlFigure } from './html-figure.js';
 import type { HtmlInput } from './html-section.js';
@@ -56,9 +58,13 @@ ${recommended(extras)}</section>
 `;
 }
 
-function cureSentences({ assessment, extras }: HtmlInput): readonly string[] {
+function cureSentences({ assessment, extras, system }: HtmlInput): readonly string[] {
   const best = extras.makeUpOptions?.options.find((each) => each.recommended !== undefined);
   if (best !== undefined) return [`What cures it: ${fullStop(best.name)}`];
+  const keeping = cureThatKeeps(assessment);
+  if (keeping !== undefined) {
+    return [`What cures its suction, as solved again: ${cureWords(keeping, { system })}`];
+  }
   const worst = findingsByUrgency(assessment.findings).find(({ cures }) => cures.length > 0);
   const cure = worst?.cures[0];
   return cure === undefined ? [] : [`What would cure it, tried first: ${fullStop(cure)}`];

@@ -16,7 +16,7 @@ export function terminalCures(section: TerminalSection): void {
   const { page, assessment, printer } = section;
   const { cures } = assessment;
   if (cures.status === 'nothing to cure') return;
-  page.heading('Cures, each solved again by itself');
+  page.heading('Cures, each solved again');
   if (cures.status === 'not solved') {
     page.paragraph(fullStop(cures.why));
     return;
@@ -95,8 +95,8 @@ function fluesAfterCures(section: TerminalSection): void {
 
 /** A cure that was told in full above, where its suction is judged. */
 function cureAgain(cure: SolvedCure, section: TerminalSection): string {
-  const { makeUp, after } = cure;
-  if (after.judged === undefined) return cureWords(cure, section);
+  const { makeUp, after, together } = cure;
+  if (after.judged === undefined || together === true) return cureWords(cure, section);
   if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
   const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
   const size = sizeWords(makeUp.size, makeUp.dimension, section.system);
@@ -160,8 +160,9 @@ function flueOutcomeWords(
     : `no cure by itself lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
 }
 
-function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): string {
+function outcomeWords(all: readonly SolvedCure[], section: TerminalSection): string {
   const { printer } = section;
+  const cures = all.filter(({ together }) => together !== true);
   const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
   const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
   if (keeping.length > 0) {
@@ -172,7 +173,11 @@ function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): s
     .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
   if (closest === undefined) return `none of the ${count} solved could be judged.`;
   const { valuePa, limitPa } = closest.after.judged!;
-  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}`;
+  const enough = all.find(
+    ({ together, after }) => together === true && after.verdict === 'within the limit',
+  );
+  const several = enough === undefined ? '' : ` Several together do: ${cureWords(enough, section)}`;
+  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}${several}`;
 }
 
 /**
