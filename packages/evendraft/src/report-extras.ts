@@ -1,4 +1,4 @@
-import { compileHouse, type House } from '@evendraft/house';
+import { baselineOf, compileHouse, type House } from '@evendraft/house';
 import {
   codeScreensFromFindings,
   exceedanceFromStudy,
@@ -7,7 +7,7 @@ import {
   type Assessment,
   type ReportExtras,
 } from '@evendraft/report';
-import { fanSystemStudy, questionOf } from '@evendraft/studies';
+import { fanSystemStudy, questionOf, sectionStudy } from '@evendraft/studies';
 import { exhaustCurveData } from './extras/exhaust-curve-data.js';
 import { fanData } from './extras/fan-data.js';
 import { flueData } from './extras/flue-data.js';
@@ -41,7 +41,12 @@ export async function reportExtras(
   const { attribution, uncertainty } = assessment;
   const worst = worstSituation(assessment);
   const question = worst === undefined ? undefined : questionOf(compiled, worst);
-  const section = worst === undefined ? undefined : sectionData(compiled, worst);
+  const flows = {
+    baseline:
+      question && sectionStudy(compiled, { ...question, state: baselineOf(question.state) }),
+    worst: question && sectionStudy(compiled, question),
+  };
+  const section = worst && sectionData(compiled, { situation: worst, ...flows });
   const curve =
     worst === undefined
       ? undefined
@@ -59,7 +64,7 @@ export async function reportExtras(
     ...(flues.length === 0 ? {} : { flues }),
     ...(uncertainty === undefined ? {} : { exceedance: exceedanceFromStudy(uncertainty) }),
     ...(makeUpOptions === undefined ? {} : { makeUpOptions }),
-    leaks: leakRows(compiled),
+    leaks: leakRows(compiled, flows),
     codeScreens: codeScreensFromFindings(assessment.screens, system),
     notes: notesFromAssessment(assessment, system),
   };

@@ -1,10 +1,12 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
+import type { FlowLawDescription, ShelterClass } from '@evendraft/airflow';
 import type { Diffuser } from './diffuser.js';
 import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
+import type { Ventilator } from './ventilator.js';
 
 export type { Face, Outlet, TestPreparation } from './outlet.js';
+export type { Ventilator, VentilatorMode } from './ventilator.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -278,28 +280,6 @@ export interface MakeUpOpening {
   readonly diffuser?: Diffuser;
 }
 
-/** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */
-export interface VentilatorMode {
-  readonly name: 'on' | 'defrost' | 'dirty filter';
-  /** Zero where it is stopped [m³/s]. */
-  readonly supplyFlowM3PerS: number;
-  /** Zero where it is stopped [m³/s]. */
-  readonly exhaustFlowM3PerS: number;
-}
-
-/** A balanced ventilator: supply and exhaust held constant by its own control. */
-export interface Ventilator {
-  readonly id: string;
-  readonly origin: string;
-  readonly supplyZone: string;
-  readonly exhaustZone: string;
-  readonly supplyFlowM3PerS: number;
-  readonly exhaustFlowM3PerS: number;
-  readonly continuous: boolean;
-  /** Ways in which it runs besides its usual one. */
-  readonly otherModes?: readonly VentilatorMode[];
-}
-
 /** How an appliance gets rid of its combustion gas. */
 export type VentType = (typeof ventTypes)[number];
 
@@ -348,6 +328,18 @@ export interface Appliance {
   readonly flue?: Flue;
 }
 
+/** How the wind meets a house. */
+export interface WindExposure {
+  /** Class of the shelter around it, 1 none to 5 neighbours close by. */
+  readonly shelter: ShelterClass;
+  /** Pressure coefficients of its walls: the correlation, or the table of low buildings. */
+  readonly walls: 'correlation' | 'table';
+  /** How what ends above its roof stands in the wind. */
+  readonly outlets: 'clear of the roof' | 'not clear of the roof';
+  /** Pitch of its roof, where openings in it meet the wind of its slopes [°]. */
+  readonly roofPitchDeg?: number;
+}
+
 /** One weather to study. */
 export interface Weather {
   readonly name: string;
@@ -370,6 +362,8 @@ export interface House {
   readonly frontFacesDeg: number;
   /** Length of front and back over length of the sides [-]. */
   readonly sideRatio: number;
+  /** Unsheltered, walls by the correlation, when absent. */
+  readonly wind?: WindExposure;
   readonly zones: readonly Zone[];
   readonly surroundings: readonly Surrounding[];
   readonly airtightness: Airtightness;

@@ -1,41 +1,13 @@
-import { compileHouse, type Diffuser, type House } from '@evendraft/house';
+import { compileHouse, type House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
-import {
-  exhaustCurveStudy,
-  sizeRemedy,
-  type ExhaustCurveStudy,
-  type PressureTarget,
-  type Remedy,
-  type YearOfWeather,
-} from '@evendraft/studies';
+import { exhaustCurveStudy, sizeRemedy, type ExhaustCurveStudy } from '@evendraft/studies';
+import type { CompareOptions } from './compare-options.js';
 import { largestAlone } from './internal/largest-alone.js';
 import { remedyRowOf } from './internal/remedy-row-of.js';
 import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import type { RemedyRow } from './remedy-row.js';
 import { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
-
-/** How remedies are compared. */
-export interface CompareOptions {
-  /** The remedies, of this house. */
-  readonly remedies: readonly Remedy[];
-  /** Pressures to keep in place of the limits of the set. */
-  readonly targets?: readonly PressureTarget[];
-  /** How far inside each limit a size must stay; 0 when absent [Pa]. */
-  readonly reservePa?: number;
-  /** A pressure above outdoors that no room inside may exceed, beside the targets; none when absent [Pa]. */
-  readonly highestPa?: number;
-  /** Where make-up air comes out in the room; the free area of the remedy itself, at the hood, when absent. */
-  readonly outlet?: { readonly areaM2: number; readonly diffuser?: Diffuser };
-  /** Order of the rows; {@link usualRankRule} when absent. */
-  readonly rank?: RankRule;
-  /** A year of weather with the hours a day in which the largest exhaust runs; no yearly energy when absent. */
-  readonly year?: { readonly weather: YearOfWeather; readonly hoursPerDay: number };
-  /** Of the fan of powered make-up air; 100 Pa at an efficiency of 0.3 when absent, our choice. */
-  readonly supplyFan?: { readonly pressureRisePa: number; readonly efficiency: number };
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
-}
 
 /** Remedies side by side; plain JSON. */
 export interface RemedyComparison {

@@ -10,12 +10,14 @@ export { failureRows } from './air/failure-rows.js';
 export type { FailureExtreme, FailureRow } from './air/failure-rows.js';
 export { judgeAir } from './air/judge-air.js';
 export { compareRemedies } from './compare-remedies.js';
-export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
+export type { CompareOptions } from './compare-options.js';
+export type { RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
 export type {
   CuredFinding,
   CuredHouse,
   CureOptions,
+  DraftAfterCure,
   MakeUpCurves,
   MakeUpSize,
   SolvedCure,

@@ -85,13 +85,13 @@ describe('renderHtml', () => {
   it('says in three sentences how far down, which appliance and what cures it', () => {
     const leads = [...renderHtml(oneZone, us).matchAll(/<p class="lead">(.*?)<\/p>/gu)];
     expect(leads.map((match) => match[1]?.slice(0, 30))).toEqual([
-      'At worst, house stands 48.3 Pa',
+      'At worst, house stands 48.3\u00a0Pa',
       'Beyond the limit: water heater',
       'What would cure it, tried firs',
     ]);
     expect(
       renderHtml(manyZones, everything).includes(
-        '<p class="lead">What cures it: Make-up fan of 600 cfm, tempered, interlocked with the hood.</p>',
+        '<p class="lead">What cures it: Make-up fan of 600\u00a0cfm, tempered, interlocked with the hood.</p>',
       ),
     ).toBe(true);
   });

@@ -44,8 +44,8 @@ describe('renderMarkdown', () => {
 
   it('lists every situation, also those of a state in its milder weather', () => {
     const text = renderMarkdown(oneZone, us);
-    expect(text).toContain('| 1 | hood high + dryer | cold | -48.3 (-46.8) |');
-    expect(text).toContain('| 2 | hood high + dryer | windy | -47.1 (-45.6) |');
+    expect(text).toContain('| 1 | hood high + dryer | cold | −48.3 (−46.8) |');
+    expect(text).toContain('| 2 | hood high + dryer | windy | −47.1 (−45.6) |');
   });
 
   it('gives every finding the document, edition, section and status of its limit', () => {

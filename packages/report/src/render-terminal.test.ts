@@ -28,17 +28,17 @@ describe('renderTerminal', () => {
   it('shows one row for a state, with its deepest weather', () => {
     const text = renderTerminal(oneZone, us);
     expect(text.match(/^\d {2}.*$/gmu)).toEqual([
-      '1  hood high + dryer  -48.3  cold',
-      '2  hood high          -31.9  cold',
-      '3  dryer               -9.0  cold',
-      '4  all off             -1.5  cold',
+      '1  hood high + dryer  −48.3  cold',
+      '2  hood high          −31.9  cold',
+      '3  dryer               −9.0  cold',
+      '4  all off             −1.5  cold',
     ]);
   });
 
   it('tells of flues what they do, where they turn and what limits say, never as a clearance', () => {
     const text = renderTerminal(everyPart, us).replace(/\s+/gu, ' ');
     expect(text).toContain('water heater beyond the limit beyond the limit reversed');
-    expect(text).toContain('a cold flue starts to draw only above 1.5, this house gives -34.3');
+    expect(text).toContain('a cold flue starts to draw only above 1.5, this house gives −34.3');
     expect(text).toContain('with no end in the 30 min that were followed');
     expect(text).toContain('Carbon monoxide in a room from 36 ppm 52 ppm 36 ppm beyond the limit');
     expect(text).toContain('What that calls for: What 36 ppm calls for.');
@@ -78,7 +78,7 @@ describe('renderTerminal', () => {
     };
     const text = renderTerminal(many, { ...us, width: 60 });
     expect(text).toContain(
-      '1. hood (cold)\n    north -8.0, south -7.0, east -6.0, west -5.0,\n    upper -4.0, lower',
+      '1. hood (cold)\n    north −8.0, south −7.0, east −6.0, west −5.0,\n    upper −4.0, lower',
     );
   });
 
@@ -104,7 +104,7 @@ describe('renderTerminal', () => {
 
   it('shows a finding in words and numbers whose signs agree', () => {
     const text = renderTerminal(manyZones, us);
-    expect(text).toContain('near the limit     -5.0   -5.0     0.0');
+    expect(text).toContain('near the limit     −5.0   −5.0     0.0');
     expect(text).toContain('less than 0.1 Pa short of it');
   });
 

@@ -11,15 +11,22 @@ import type { MakeUpOptionsDrawingData } from './drawings/make-up-options.js';
 /** One leak of the envelope, or one opening that is modelled apart. */
 export interface LeakRow {
   readonly item: string;
+  /** Empty where it is in several zones. */
   readonly zone: string;
   /** Where it leads, in words. */
   readonly to: string;
-  /** Above the house's datum [m]. */
-  readonly heightM: number;
-  /** Flow at the pressure of the airtightness test [m³/s]. */
-  readonly volumeFlowM3PerS: number;
-  /** Share of the whole tested leakage [-]. */
-  readonly share: number;
+  /** Above the house's datum; absent where it has several [m]. */
+  readonly heightM?: number;
+  /** How the house file gives it, in words. */
+  readonly given: string;
+  /** Flow at 50 Pa, as in an airtightness test [m³/s]. */
+  readonly at50PaM3PerS: number;
+  /** Flow at 4 Pa [m³/s]. */
+  readonly at4PaM3PerS: number;
+  /** Out of the house in the baseline of the worst situation; absent where that was not solved [m³/s]. */
+  readonly baselineFlowM3PerS?: number;
+  /** Out of the house in the worst situation; absent where that was not solved [m³/s]. */
+  readonly worstFlowM3PerS?: number;
 }
 
 /** One check against a code, with its arithmetic. */

@@ -1,4 +1,4 @@
-import { houseScenario, type CompiledHouse, type HouseLink } from '@evendraft/house';
+import type { CompiledHouse, HouseLink } from '@evendraft/house';
 import { neutralLevelOf } from '@evendraft/network';
 import type { BalanceQuestion } from './balance-study.js';
 import { farEnds } from './internal/far-ends.js';
@@ -8,6 +8,8 @@ import { resolveColumns } from './resolve-columns.js';
 export interface SectionLinkFlow {
   /** What it is in the network: a leak, a door, a device at a speed. */
   readonly role: HouseLink['role'];
+  /** Its id in the network. */
+  readonly link: string;
   readonly zone: string;
   /** The zone on the other side; absent where it leads out of the house. */
   readonly otherZone?: string;
@@ -46,10 +48,8 @@ export function sectionStudy(
   question: BalanceQuestion,
 ): SectionStudy | undefined {
   const { state, weather, airtightnessCase = 0 } = question;
-  const situation = { state, weather, airtightnessCase };
-  const { result } = resolveColumns(compiled, situation);
+  const { result, scenario } = resolveColumns(compiled, { state, weather, airtightnessCase });
   if (result.status !== 'solved') return undefined;
-  const { scenario } = houseScenario(compiled, situation);
   const { house, network } = compiled;
   const ends = farEnds(compiled);
   return {
@@ -58,12 +58,17 @@ export function sectionStudy(
       zone: id,
       pressurePa: result.pressuresPa[index]!,
     })),
-    flows: compiled.links.flatMap(({ role }, index): readonly SectionLinkFlow[] => {
+    flows: compiled.links.flatMap(({ role, description }, index): readonly SectionLinkFlow[] => {
       const volumeFlowM3PerS = result.links.volumeFlowM3PerS[index]!;
       const end = ends[index];
       if (end === undefined || !(Math.abs(volumeFlowM3PerS) > leastFlowM3PerS)) return [];
       const { outward, ...place } = end;
-      return [{ role, ...place, volumeFlowM3PerS: outward ? volumeFlowM3PerS : -volumeFlowM3PerS }];
+      return [
+        {
+          ...{ role, link: description.id, ...place },
+          volumeFlowM3PerS: outward ? volumeFlowM3PerS : -volumeFlowM3PerS,
+        },
+      ];
     }),
     neutralLevels: house.zones.flatMap(({ id, floorHeightM, heightM }) => {
       const level = neutralLevelOf(network, result, { zoneId: id, scenario });

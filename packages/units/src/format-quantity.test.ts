@@ -21,7 +21,7 @@ const printed: readonly (readonly [number, Dimension, string, string])[] = [
   [6.7056, 'speed', '15 mph', '6.71 m/s'],
   [270, 'angle', '270°', '270°'],
   [0.000333, 'airChangeRate', '1.2 ACH', '1.2 1/h'],
-  [0.453, 'ratio', '45.3%', '45.3%'],
+  [0.453, 'ratio', '45.3 %', '45.3 %'],
   [600, 'time', '10 min', '10 min'],
   [0.00508, 'flowPerArea', '1 cfm/ft²', '5.08 L/(s m²)'],
   [1.2041, 'density', '0.0752 lb/ft³', '1.2 kg/m³'],

@@ -28,7 +28,7 @@ export interface FormatOptions {
  * @param valueSi - the value [the dimension's SI unit]
  * @param dimension - what is measured
  * @param options - unit system, and a unit or a precision where the usual ones do not fit
- * @returns number, space and unit; `%` and `°` follow without a space
+ * @returns number, space and unit; `°` follows without a space
  * @throws UnitsError `units.not-a-number`, `units.unknown-unit` or `units.invalid-precision`
  *
  * @example
@@ -53,7 +53,7 @@ export function formatQuantity(
   }
   const number = withoutNegativeZero(round(value, unit, options));
   const { printed } = unit.definition;
-  const space = printed === '' || printed === '%' || printed === '°' ? '' : ' ';
+  const space = printed === '' || printed === '°' ? '' : ' ';
   return number + space + printed;
 }
 

@@ -43,24 +43,36 @@ export async function exhaustCurveData(
     curve,
   }));
   const cases = compiled.house.airtightness.cases.length;
+  const inZone = assessment.findings.filter(
+    ({ zone, judged }) => zone === study.zone && judged !== undefined,
+  );
+  const [pressing] = [...inZone].sort((a, b) => a.judged!.marginPa - b.judged!.marginPa);
+  const quantity = pressing?.judged?.quantity ?? 'zone minus outdoors';
+  /** A fall is counted from the baseline of the same house: with make-up air that is another one. */
+  const drawn = <Point extends { readonly pressurePa: number }>(
+    { baselinePa }: ExhaustCurveStudy,
+    points: readonly Point[],
+  ): readonly Point[] =>
+    quantity === 'zone minus outdoors'
+      ? points
+      : points.map((point) => ({ ...point, pressurePa: point.pressurePa - baselinePa }));
   return {
     zone: study.zone,
+    quantity,
     condition: `${study.device} alone, ${worst.weather}${cases > 1 ? `, ${worst.airtightness}` : ''}`,
     curves: [
-      { name: 'as the house is', points: study.points },
-      ...options.map(({ name, curve: { points } }) => ({ name, points })),
+      { name: 'as the house is', points: drawn(study, study.points) },
+      ...options.map(({ name, curve }) => ({ name, points: drawn(curve, curve.points) })),
     ],
     operatingPoints: [
-      ...study.operatingPoints.map(({ speed, ...point }) => ({
+      ...drawn(study, study.operatingPoints).map(({ speed, ...point }) => ({
         name: `${study.device} ${speed}`,
         ...point,
       })),
-      ...options.flatMap(({ name, curve }) => fastest(curve, name)),
+      ...options.flatMap(({ name, curve }) => drawn(curve, fastest(curve, name))),
     ],
-    limits: assessment.findings.flatMap(({ appliance, zone, judged }) =>
-      judged === undefined || zone !== study.zone || judged.quantity !== 'zone minus outdoors'
-        ? []
-        : [{ appliance, limitPa: judged.limitPa }],
+    limits: inZone.flatMap(({ appliance, judged }) =>
+      judged?.quantity === quantity ? [{ appliance, limitPa: judged.limitPa }] : [],
     ),
   };
 }

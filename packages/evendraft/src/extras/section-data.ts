@@ -1,28 +1,24 @@
-import { baselineOf, type CompiledHouse, type House } from '@evendraft/house';
+import type { CompiledHouse, House } from '@evendraft/house';
 import type { HouseSectionDrawingData, SectionFlow, SectionState } from '@evendraft/report';
-import {
-  questionOf,
-  sectionStudy,
-  type SectionLinkFlow,
-  type SectionStudy,
-  type Situation,
-} from '@evendraft/studies';
+import type { SectionLinkFlow, SectionStudy, Situation } from '@evendraft/studies';
 
 /**
  * The house in section, in the baseline and in a situation.
  *
  * @param compiled - the compiled house
- * @param worst - the situation
+ * @param of - the situation, and what was solved of it
  * @returns what the drawing needs; undefined where one of the two could not be solved
  */
 export function sectionData(
   compiled: CompiledHouse,
-  worst: Situation,
+  of: {
+    readonly situation: Situation;
+    readonly baseline: SectionStudy | undefined;
+    readonly worst: SectionStudy | undefined;
+  },
 ): HouseSectionDrawingData | undefined {
-  const question = questionOf(compiled, worst);
-  const baseline = sectionStudy(compiled, { ...question, state: baselineOf(question.state) });
-  const deepest = sectionStudy(compiled, question);
-  if (baseline === undefined || deepest === undefined) return undefined;
+  const { situation, baseline, worst } = of;
+  if (baseline === undefined || worst === undefined) return undefined;
   const { house } = compiled;
   return {
     zones: house.zones.map(({ id, kind, floorHeightM, heightM }) => ({
@@ -31,8 +27,8 @@ export function sectionData(
       floorHeightM,
       heightM,
     })),
-    baseline: stateOf(house, baseline, `Baseline: everything off, ${worst.weather}`),
-    worst: stateOf(house, deepest, `Worst: ${worst.label}, ${worst.weather}`),
+    baseline: stateOf(house, baseline, `Baseline: everything off, ${situation.weather}`),
+    worst: stateOf(house, worst, `Worst: ${situation.label}, ${situation.weather}`),
   };
 }
 

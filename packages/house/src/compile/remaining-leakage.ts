@@ -13,7 +13,7 @@ import {
 import { branchedTestFlow } from './branched-test-flow.js';
 import { fluePaths } from './flue-paths.js';
 import { forcedAirPath } from './forced-air-path.js';
-import type { HouseLink } from './house-link.js';
+import type { HouseLink, HousePaths } from './house-link.js';
 import { opensInward } from './opens-inward.js';
 import { seriesFlow, type ChainedLaw } from './series-flow.js';
 
@@ -41,12 +41,10 @@ export interface RemainingLeakage {
 export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   const { cases, exponent } = house.airtightness;
   return cases.map((test) => {
-    const { direction } = house.airtightness;
-    const modelledFlowM3PerS =
-      modelledOpenings(house).reduce(
-        (sum, chain) => sum + testFlow(chain, test.pressurePa, direction),
-        0,
-      ) + inDirection(direction, test.pressurePa, (inwardPa) => branchedFlow(house, inwardPa));
+    const modelledFlowM3PerS = modelledFlows(house, test.pressurePa).reduce(
+      (sum, { volumeFlowM3PerS }) => sum + volumeFlowM3PerS,
+      0,
+    );
     const remaining = test.volumeFlowM3PerS - modelledFlowM3PerS;
     return {
       name: test.name,
@@ -57,10 +55,45 @@ export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   });
 }
 
+/** What a separately modelled opening lets through during an airtightness test. */
+export interface ModelledFlow {
+  /** Name of the opening, device, door or duct system; `flues` for all flues, which may share a chimney. */
+  readonly item: string;
+  /** At the pressure asked for, air at 20 °C and 101,325 Pa [m3/s]. */
+  readonly volumeFlowM3PerS: number;
+}
+
+/**
+ * What each separately modelled opening lets through during an airtightness test; sealed ones are left out.
+ *
+ * @param house - the house
+ * @param pressurePa - pressure of the test [Pa]
+ * @returns one row an item, in the house's order; items without flow are left out
+ */
+export function modelledFlows(house: House, pressurePa: number): readonly ModelledFlow[] {
+  const { direction } = house.airtightness;
+  const inSeries = modelledOpenings(house).map(({ item, chain }) => ({
+    item,
+    volumeFlowM3PerS: testFlow(chain, pressurePa, direction),
+  }));
+  const branched = branchedPaths(house).map(({ item, paths }) => ({
+    item,
+    volumeFlowM3PerS: inDirection(direction, pressurePa, (inwardPa) =>
+      branchedFlow(house, paths, inwardPa),
+    ),
+  }));
+  return [...inSeries, ...branched].filter(({ volumeFlowM3PerS }) => volumeFlowM3PerS !== 0);
+}
+
 /** What one item lets through during the test: laws in series on the way in. */
 type TestedChain = readonly ChainedLaw[];
 
-function modelledOpenings(house: House): readonly TestedChain[] {
+interface TestedItem {
+  readonly item: string;
+  readonly chain: TestedChain;
+}
+
+function modelledOpenings(house: House): readonly TestedItem[] {
   const inside = new Set(
     house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );
@@ -68,14 +101,14 @@ function modelledOpenings(house: House): readonly TestedChain[] {
     inside.has(zone) &&
     !(to.kind === 'zone' && inside.has(to.zone)) &&
     !(to.kind === 'surrounding' && house.airtightness.guarded);
-  const standing = <Item extends Pick<Opening, 'zone' | 'to' | 'duringTest'>>(
+  const standing = <Item extends Pick<Opening, 'id' | 'zone' | 'to' | 'duringTest'>>(
     item: Item,
     chain: (item: Item, stood: 'closed' | 'open') => TestedChain | undefined,
-  ): readonly TestedChain[] => {
-    const { zone, to, duringTest } = item;
+  ): readonly TestedItem[] => {
+    const { id, zone, to, duringTest } = item;
     if (duringTest === 'sealed' || !leadsOut(zone, to)) return [];
     const laws = chain(item, duringTest);
-    return laws === undefined ? [] : [laws];
+    return laws === undefined ? [] : [{ item: id, chain: laws }];
   };
   return [
     ...house.openings.flatMap((each) => standing(each, openingChain)),
@@ -87,12 +120,15 @@ function modelledOpenings(house: House): readonly TestedChain[] {
 
 /** What the shut door between an inside zone and a buffer lets through: under its leaf, and beside it. */
 function outerDoorChains(
-  { between: [from, to], shut, parts = [] }: Door,
+  { id, between: [from, to], shut, parts = [] }: Door,
   inside: ReadonlySet<string>,
-): readonly TestedChain[] {
+): readonly TestedItem[] {
   if (inside.has(from) === inside.has(to)) return [];
   const reversed = inside.has(from);
-  return [shut, ...parts.map(({ law }) => law)].map((law) => [{ law, reversed }]);
+  return [shut, ...parts.map(({ law }) => law)].map((law) => ({
+    item: id,
+    chain: [{ law, reversed }],
+  }));
 }
 
 function openingChain(
@@ -165,22 +201,25 @@ function inDirection(
   return flow(pressurePa);
 }
 
-/** What passes during the test through paths that branch: ducts with their registers, flues with their draft hoods. */
-function branchedFlow(house: House, inwardPa: number): number {
+/** Paths that branch: ducts with their registers, flues with their draft hoods. */
+function branchedPaths(
+  house: House,
+): readonly { readonly item: string; readonly paths: HousePaths }[] {
+  const ducts = (house.forcedAir ?? [])
+    .filter(({ duringTest }) => duringTest !== 'sealed')
+    .map((system) => ({ item: system.id, paths: forcedAirPath(house, system) }));
+  return [...ducts, { item: 'flues', paths: fluePaths(house) }];
+}
+
+/** What passes through paths that branch during the test. */
+function branchedFlow(house: House, { links, junctions }: HousePaths, inwardPa: number): number {
   const inside = new Set(
     house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );
   // A guarded neighbour stood at the pressure of the house.
   if (house.airtightness.guarded) for (const { id } of house.surroundings) inside.add(id);
-  const paths = (house.forcedAir ?? [])
-    .filter(({ duringTest }) => duringTest !== 'sealed')
-    .map((system) => forcedAirPath(house, system));
-  return [...paths, fluePaths(house)].reduce((sum, { links, junctions }) => {
-    const open = links.filter((link) => stoodOpen(house, link));
-    return (
-      sum + branchedTestFlow({ paths: { links: open, junctions }, inside, pressurePa: -inwardPa })
-    );
-  }, 0);
+  const open = links.filter((link) => stoodOpen(house, link));
+  return branchedTestFlow({ paths: { links: open, junctions }, inside, pressurePa: -inwardPa });
 }
 
 /** Whether a link of a branched path was there during the test: nothing ran, nothing fired. */

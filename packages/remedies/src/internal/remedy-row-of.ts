@@ -21,7 +21,7 @@ import {
   type SizingResult,
 } from '@evendraft/studies';
 import { failureRows, type FailureExtreme } from '../air/failure-rows.js';
-import type { CompareOptions } from '../compare-remedies.js';
+import type { CompareOptions } from '../compare-options.js';
 import { codeReadings, upkeepOf } from '../remedy-facts.js';
 import type { RemedyRow, RemedyYear } from '../remedy-row.js';
 import { largestExhaust } from '../largest-exhaust.js';

@@ -42,7 +42,7 @@ export function drawDeviceShares(data: DeviceSharesDrawingData, options: Drawing
   );
   const bars = shown.map((each, index): Markup => {
     const y = 8 + index * rowHeight;
-    const value = `${tenths(each.changePa)} Pa, ${(100 * each.share).toFixed(0).replace('-', '\u2212')} %`;
+    const value = `${tenths(each.changePa)} Pa, ${(100 * each.share).toFixed(0)} %`;
     const [from, to] = [Math.min(x(0), x(each.changePa)), Math.max(x(0), x(each.changePa))];
     const box = { x: from, y: y + 17, width: Math.max(1, to - from), height: 10 };
     return markup`${[

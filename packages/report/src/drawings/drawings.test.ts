@@ -202,15 +202,27 @@ describe('drawExhaustCurve', () => {
       wide,
     );
     const curve = attributes(svg, 'polyline')[0]?.['points']?.split(' ')[10];
-    const [circle] = attributes(svg, 'circle');
+    const circle = attributes(svg, 'circle').find(({ r }) => r === '8.5');
     expect(`${circle?.['cx']},${circle?.['cy']}`).toBe(curve);
+  });
+
+  it('tells curves apart by dashes and by marks, and draws no limit on another quantity', () => {
+    const data = given(everyExtra.exhaustCurve);
+    const svg = drawExhaustCurve({ ...data, operatingPoints: [] }, wide);
+    const dashes = attributes(svg, 'polyline').map((each) => each['stroke-dasharray']);
+    expect(new Set(dashes).size).toBe(data.curves.length);
+    const corners = attributes(svg, 'polygon').map((each) => each['points']?.split(' ').length);
+    // Discs on the first curve, squares on the second, triangles on the third.
+    expect(new Set(corners)).toEqual(new Set([4, 3]));
+    expect(svg).toContain('limit \u22122, water heater');
+    expect(svg).toContain('fall from baseline');
   });
 });
 
 describe('drawExceedance', () => {
   it('never calls certain or impossible what is neither', () => {
     const svg = drawExceedance(given(everyExtra.exceedance), wide);
-    for (const words of ['over 99 %', '46 %', 'under 1 %'])
+    for (const words of ['over 99\u00a0%', '46\u00a0%', 'under 1\u00a0%'])
       expect(svg).toContain(`>${words}</text>`);
   });
 });
@@ -224,6 +236,6 @@ describe('drawStateStrip', () => {
     }));
     const svg = drawStateStrip({ situations }, wide);
     expect(svg.match(/Pa<\/text>/gu)).toHaveLength(6);
-    expect(svg).toContain('2000 situations from \u2212100.0 Pa to 0.0 Pa');
+    expect(svg).toContain('2000 situations from \u2212100.0\u00a0Pa to 0.0\u00a0Pa');
   });
 });

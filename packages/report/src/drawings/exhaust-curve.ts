@@ -1,9 +1,12 @@
+import type { LimitedQuantity } from '@evendraft/rules';
 import { markup, type Markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { chartFrame, tickWords, type ChartFrame } from './parts/chart-frame.js';
-import { fitText } from './parts/fit-text.js';
-import { ink, label, line, polyline, px, strokes, textSize } from './parts/marks.js';
+import { curveKey, markedCurve } from './parts/curve-marks.js';
+import { fitText, textWidth } from './parts/fit-text.js';
+import { freePlace } from './parts/free-place.js';
+import { ink, label, line, px, textSize, type Box } from './parts/marks.js';
 import { svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
 
@@ -13,6 +16,8 @@ import { tenths } from './parts/tenths.js';
  */
 export interface ExhaustCurveDrawingData {
   readonly zone: string;
+  /** What is drawn, and what the limits are on. */
+  readonly quantity: LimitedQuantity;
   /** Weather and airtightness of the curves, in words. */
   readonly condition: string;
   readonly curves: readonly {
@@ -20,7 +25,7 @@ export interface ExhaustCurveDrawingData {
     readonly name: string;
     readonly points: readonly {
       readonly exhaustFlowM3PerS: number;
-      /** Zone minus outdoors [Pa]. */
+      /** By the quantity [Pa]. */
       readonly pressurePa: number;
     }[];
   }[];
@@ -36,6 +41,7 @@ export interface ExhaustCurveDrawingData {
 
 const chartHeight = 280;
 const rowHeight = 21;
+const limitSize = 11;
 
 /**
  * Pressure against exhaust flow: curves, numbered operating points, limits as lines across.
@@ -60,7 +66,7 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
         domain: [0, Math.max(1, ...points.map((each) => flow(each.exhaustFlowM3PerS)))],
       },
       y: {
-        title: 'Pa, zone minus outdoors',
+        title: `Pa, ${data.quantity === 'zone minus outdoors' ? data.quantity : 'fall from baseline below zero'}`,
         domain: [Math.min(-1, ...pressures), Math.max(0, ...pressures)],
       },
     },
@@ -69,6 +75,7 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
     frame.x(flow(point.exhaustFlowM3PerS)),
     frame.y(point.pressurePa),
   ];
+  const curves = data.curves.map(({ points: own }) => own.map(at));
   const legend = legendRows(data, {
     width,
     top: chartHeight + 16,
@@ -83,8 +90,8 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
     description: describe(data),
     body: [
       frame.drawn,
-      ...data.curves.map(({ points: own }, index) => polyline(own.map(at), strokeOf(index))),
-      ...limitLines(data, frame),
+      ...curves.flatMap(markedCurve),
+      ...limitLines(data, frame, curves),
       ...data.operatingPoints.map((point, index) => numberedPoint(at(point), index + 1)),
       ...legend,
     ],
@@ -102,27 +109,51 @@ export function numberedPoint(at: readonly [number, number], number: number): Ma
   return markup`<circle cx="${px(at[0])}" cy="${px(at[1])}" r="8.5" fill="${ink.paper}" stroke="${ink.line}" stroke-width="1.6"/>${label(String(number), { x: at[0], y: at[1] + 4, anchor: 'middle', bold: true, size: 11 })}`;
 }
 
-/**
- * The dress of a curve by its place among others.
- *
- * @param index - from 0
- * @returns colour and dashes
- */
-export function strokeOf(index: number): (typeof strokes)[number] {
-  return strokes[index % strokes.length] ?? { color: ink.line, dash: 'none' };
-}
-
-function limitLines({ limits }: ExhaustCurveDrawingData, frame: ChartFrame): readonly Markup[] {
+function limitLines(
+  { limits }: ExhaustCurveDrawingData,
+  frame: ChartFrame,
+  curves: readonly (readonly (readonly [number, number])[])[],
+): readonly Markup[] {
   const { area } = frame;
-  const sorted = [...limits].sort((a, b) => b.limitPa - a.limitPa);
-  let last = Number.NEGATIVE_INFINITY;
-  return sorted.map(({ appliance, limitPa }) => {
+  const named = new Map<number, string[]>();
+  for (const { appliance, limitPa } of limits) {
+    named.set(limitPa, [...(named.get(limitPa) ?? []), appliance]);
+  }
+  const taken: (readonly (readonly [number, number])[])[] = [];
+  return [...named].map(([limitPa, appliances]) => {
     const y = frame.y(limitPa);
     const rule = line([area.x, y], [area.x + area.width, y], { width: 2.4 });
-    if (y - last < 15) return rule;
-    last = y;
-    const words = fitText(`limit ${tickWords(limitPa)}, ${appliance}`, area.width * 0.7, 11);
-    return markup`${rule}${label(words, { x: area.x + area.width - 2, y: y - 4, anchor: 'end', size: 11, halo: true })}`;
+    const words = fitText(
+      `limit ${tickWords(limitPa)}, ${appliances.join(', ')}`,
+      area.width * 0.6,
+      limitSize,
+    );
+    const width = textWidth(words, limitSize);
+    const room = area.width - width - 8;
+    const place = (share: number, top: number) => ({
+      x: area.x + 4 + share * room,
+      y: top,
+      width,
+      height: limitSize + 3,
+    });
+    const above = y - limitSize - 5;
+    const below = y + 3;
+    const [first, ...others] = [1, 0.75, 0.5, 0.25, 0].flatMap((share) => [
+      place(share, above),
+      place(share, below),
+    ]);
+    if (first === undefined) return rule;
+    const box = freePlace([first, ...others], [...curves, ...taken]);
+    taken.push(edgesOf(box));
+    return markup`${rule}${label(words, { x: box.x, y: box.y + limitSize, size: limitSize, halo: true })}`;
+  });
+}
+
+/** A box as lines across it, so that another text keeps clear of it. */
+function edgesOf({ x, y, width, height }: Box): readonly (readonly [number, number])[] {
+  return [0, height / 2, height].flatMap((down, row) => {
+    const ends = [[x, y + down] as const, [x + width, y + down] as const];
+    return row % 2 === 0 ? ends : ends.reverse();
   });
 }
 
@@ -146,16 +177,6 @@ function legendRows(
     const y = place.top + index * rowHeight;
     return markup`${key(y)}${label(fitText(name, place.width - 44, textSize), { x: 38, y })}`;
   });
-}
-
-/**
- * A piece of a curve, as a legend shows it.
- *
- * @param index - the curve's place among others
- * @returns draws the piece beside a row whose baseline is given
- */
-export function curveKey(index: number): (y: number) => Markup {
-  return (y) => line([0, y - 4], [30, y - 4], { ...strokeOf(index), width: 2 });
 }
 
 function describe({ condition, curves, operatingPoints }: ExhaustCurveDrawingData): string {

@@ -1,10 +1,11 @@
 import { markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
-import { curveKey, numberedPoint, strokeOf } from './exhaust-curve.js';
+import { numberedPoint } from './exhaust-curve.js';
 import { chartFrame } from './parts/chart-frame.js';
+import { curveKey, markedCurve } from './parts/curve-marks.js';
 import { fitText } from './parts/fit-text.js';
-import { label, polyline, textSize } from './parts/marks.js';
+import { label, textSize } from './parts/marks.js';
 import { svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
 
@@ -95,7 +96,7 @@ export function drawFanAndSystem(data: FanAndSystemDrawingData, options: Drawing
     body: [
       markup`<clipPath id="${id}-area"><rect x="${area.x}" y="${area.y}" width="${area.width}" height="${area.height}"/></clipPath>`,
       frame.drawn,
-      markup`<g clip-path="url(#${id}-area)">${curves.map((curve, index) => polyline(curve.map(at), strokeOf(index)))}</g>`,
+      markup`<g clip-path="url(#${id}-area)">${curves.flatMap((curve, index) => markedCurve(curve.map(at), index))}</g>`,
       numberedPoint(at(data.withoutSuction), 1),
       numberedPoint(at(data.delivered), 2),
       ...legend.map(({ key, text }, index) => {

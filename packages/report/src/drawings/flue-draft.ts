@@ -1,10 +1,10 @@
 import { markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
-import { curveKey, strokeOf } from './exhaust-curve.js';
 import { chartFrame } from './parts/chart-frame.js';
+import { curveKey, markedCurve } from './parts/curve-marks.js';
 import { fitText } from './parts/fit-text.js';
-import { ink, label, polyline, textSize } from './parts/marks.js';
+import { ink, label, textSize } from './parts/marks.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
 
 /** A point of a draft curve. */
@@ -85,7 +85,7 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
     body: [
       markup`${under}`,
       frame.drawn,
-      ...curves.map((curve, index) => polyline(curve.map(at), strokeOf(order[index] ?? 0))),
+      ...curves.flatMap((curve, index) => markedCurve(curve.map(at), order[index] ?? 0)),
       ...legend.map((text, index) => {
         const y = chartHeight + 16 + index * 18;
         return markup`${curveKey(order[index] ?? 0)(y)}${label(fitText(text, width - 44, textSize), { x: 38, y, color: ink.line })}`;

@@ -49,8 +49,7 @@ ${extras.codeScreens === undefined ? undefined : htmlTable(codeScreenTable(extra
 
 function oneFinding(finding: Finding, { assessment, printer }: HtmlInput): Markup {
   const { appliance, zone, verdict, judged, reason, cures, notes } = finding;
-  const signed = (pressurePa: number): string =>
-    printer.signedPressure(pressurePa).replace('-', '\u2212');
+  const signed = (pressurePa: number): string => printer.signedPressure(pressurePa);
   return markup`<h3>${appliance} in ${zone} ${verdictTag(verdict)}</h3>
 ${reason === undefined ? undefined : markup`<p>${fullStop(reason)}</p>`}
 ${

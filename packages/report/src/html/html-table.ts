@@ -79,10 +79,7 @@ function htmlCell(
   const { column, system, first } = place;
   const text = shortened(cellText(cell, column, system));
   const quantity = column.quantity === undefined ? undefined : markup` class="n"`;
-  const shown =
-    typeof cell === 'number'
-      ? markup`${text.replace('-', '\u2212')}`
-      : (verdictTag(text) ?? markup`${text}`);
+  const shown = verdictTag(text) ?? markup`${text}`;
   return first
     ? markup`<th scope="row"${quantity}>${shown}</th>`
     : markup`<td${quantity}>${shown}</td>`;

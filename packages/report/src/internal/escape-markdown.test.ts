@@ -24,7 +24,7 @@ describe('escapeMarkdown', () => {
     expect(escapeMarkdown(text)).toBe(escaped);
   });
 
-  it.each(['-12.3', '0.65', '12.3 Pa below outdoors', 'hood high + dryer; door shut'])(
+  it.each(['\u221212.3', '0.65', '12.3 Pa below outdoors', 'hood high + dryer; door shut'])(
     'leaves %j as it is, so that the source can be read too',
     (text) => {
       expect(escapeMarkdown(text)).toBe(text);

@@ -1,8 +1,9 @@
 import { plainText } from './plain-text.js';
+import { withMinus } from './typeset.js';
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };
 
-/** What at the start of a line would begin a list or draw a rule; a negative number does not. */
+/** What at the start of a line would begin a list or draw a rule. */
 const listOrRule = /^(?:-(?=[\s-]|$)|\+(?=\s|$))/u;
 const numberedItem = /^(\d{1,9})([.)])(?=\s|$)/u;
 
@@ -19,7 +20,7 @@ const numberedItem = /^(\d{1,9})([.)])(?=\s|$)/u;
  * escapeMarkdown('hood | <b>'); // => 'hood \\| &lt;b&gt;'
  */
 export function escapeMarkdown(text: string): string {
-  return plainText(text)
+  return withMinus(plainText(text))
     .replace(/[\\`*_[\]~|#^$]/gu, '\\$&')
     .replace(/[&<>]/gu, (character) => entities[character] ?? '')
     .replace(/:\/\//gu, ':&#47;&#47;')

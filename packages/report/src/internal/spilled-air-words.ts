@@ -72,7 +72,7 @@ export function airCells({ zones }: SpilledAir): readonly (readonly string[])[] 
 function ppm(value: number | null | undefined): string {
   if (value === undefined) return '';
   if (value === null) return 'no air passes';
-  return value > 0 && value < 1 ? 'below 1' : value.toFixed(0);
+  return value > 0 && value < 1 ? 'below 1' : Number(value.toPrecision(3)).toFixed(0);
 }
 
 /**

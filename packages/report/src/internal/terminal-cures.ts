@@ -1,5 +1,7 @@
-import type { Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
 import type { SolvedCure } from '@evendraft/remedies';
+import { draftVerdicts } from '@evendraft/studies';
+import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { makeUpSentence, sizeWords } from './size-words.js';
@@ -19,10 +21,15 @@ export function terminalCures(section: TerminalSection): void {
     page.paragraph(fullStop(cures.why));
     return;
   }
-  page.paragraph(
-    'Worst value after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+  const ofSuction = cures.appliances.filter(({ cures: own }) =>
+    own.some(({ after }) => after.judged),
   );
-  for (const { appliance, cures: own } of cures.appliances) {
+  if (ofSuction.length > 0) {
+    page.paragraph(
+      'Worst suction after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+    );
+  }
+  for (const { appliance, cures: own } of ofSuction) {
     page.blank();
     page.table(
       [
@@ -45,9 +52,55 @@ export function terminalCures(section: TerminalSection): void {
     );
   }
   const sentence = makeUpSentence(cures, section.system);
-  if (sentence === undefined) return;
-  page.blank();
-  page.paragraph(sentence);
+  if (sentence !== undefined) {
+    page.blank();
+    page.paragraph(sentence);
+  }
+  fluesAfterCures(section);
+}
+
+function fluesAfterCures(section: TerminalSection): void {
+  const { page, assessment, printer } = section;
+  const { cures } = assessment;
+  const flues = draftCureRows(assessment, printer);
+  if (flues.length > 0) {
+    page.blank();
+    for (const sentence of draftCureIntroduction()) page.paragraph(sentence);
+  }
+  const [then, draft, start, gas, finding] = draftCureHeads;
+  for (const { appliance, rows } of flues) {
+    page.blank();
+    page.table(
+      [
+        { header: `Flue of the ${appliance}`, minimum: 20 },
+        { header: then, minimum: 8 },
+        ...[draft, start, gas].map((header) => ({ header, align: 'right' as const })),
+        {
+          header: finding,
+          minimum: 9,
+          dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
+        },
+      ],
+      rows.map(({ cure, cells }) => [
+        cure === undefined ? 'As it is.' : cureAgain(cure, section),
+        ...cells,
+      ]),
+    );
+  }
+  if (cures.status === 'solved' && cures.fluesNotSolved !== undefined) {
+    page.blank();
+    page.paragraph(fullStop(cures.fluesNotSolved));
+  }
+}
+
+/** A cure that was told in full above, where its suction is judged. */
+function cureAgain(cure: SolvedCure, section: TerminalSection): string {
+  const { makeUp, after } = cure;
+  if (after.judged === undefined) return cureWords(cure, section);
+  if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
+  const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
+  const size = sizeWords(makeUp.size, makeUp.dimension, section.system);
+  return `Bring in air: ${what}, ${size}.`;
 }
 
 /**
@@ -67,10 +120,44 @@ export function terminalCuresInShort(section: TerminalSection): void {
     return;
   }
   for (const { appliance, cures: own } of cures.appliances) {
-    page.bullet(`${appliance}: ${outcomeWords(own, section)}`);
+    if (own.some(({ after }) => after.judged !== undefined)) {
+      page.bullet(`${appliance}: ${outcomeWords(own, section)}`);
+    }
+    const ofFlue = flueOutcomeWords(own, section);
+    if (ofFlue !== undefined) page.bullet(`Flue of the ${appliance}: ${ofFlue}`);
   }
+  if (cures.fluesNotSolved !== undefined) page.bullet(fullStop(cures.fluesNotSolved));
   const sentence = makeUpSentence(cures, system);
   if (sentence !== undefined) page.bullet(sentence);
+}
+
+/** Cures with which a flue drafts from cold and none of its findings is beyond or near, or what comes closest. */
+function flueOutcomeWords(
+  cures: readonly SolvedCure[],
+  section: TerminalSection,
+): string | undefined {
+  const solved = cures.flatMap((cure) => (cure.draft?.verdict === undefined ? [] : [cure]));
+  if (cures.every(({ draft }) => draft === undefined)) return undefined;
+  const urgencyOf = ({ draft }: SolvedCure): number =>
+    Math.min(
+      ...(draft?.findings ?? []).map(({ finding }) => verdictsByUrgency.indexOf(finding.verdict)),
+    );
+  const rankOf = ({ draft }: SolvedCure): number =>
+    draft?.verdict === undefined ? -1 : draftVerdicts.indexOf(draft.verdict);
+  const [best] = [...solved].sort((a, b) => rankOf(b) - rankOf(a) || urgencyOf(b) - urgencyOf(a));
+  const unflued = cures.filter(({ draft }) => draft !== undefined && draft.verdict === undefined);
+  const without = unflued.map((cure) => cureAgain(cure, section)).join(' ');
+  const rest = without === '' ? '' : ` Without an open flue, so not judged: ${without}`;
+  if (best === undefined) return `no cure that was solved leaves a flue to judge.${rest}`;
+  const alike = solved.filter(
+    (cure) => rankOf(cure) === rankOf(best) && urgencyOf(cure) === urgencyOf(best),
+  );
+  const named = alike.map((cure) => cureAgain(cure, section)).join(' ');
+  const urgent = verdictsByUrgency[urgencyOf(best)] ?? 'not judged';
+  const findings = `draft, spillage and gas then at worst ${urgent}`;
+  return best.draft?.verdict === 'drafts from cold'
+    ? `it drafts from cold, ${findings}, with each of these by itself: ${named}${rest} A test on site decides.`
+    : `no cure by itself lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
 }
 
 function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): string {
@@ -78,14 +165,14 @@ function outcomeWords(cures: readonly SolvedCure[], section: TerminalSection): s
   const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
   const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
   if (keeping.length > 0) {
-    return `of the ${count} solved, each by itself, ${keeping.length === 1 ? 'this brings' : 'these bring'} it within its limit: ${keeping.map((cure) => cureWords(cure, section)).join(' ')}`;
+    return `of the ${count} solved, each by itself, ${keeping.length === 1 ? 'this brings' : 'these bring'} its suction within the limit: ${keeping.map((cure) => cureWords(cure, section)).join(' ')}`;
   }
   const [closest] = cures
     .filter(({ after }) => after.judged !== undefined)
     .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
   if (closest === undefined) return `none of the ${count} solved could be judged.`;
   const { valuePa, limitPa } = closest.after.judged!;
-  return `none of the ${count} solved, each by itself, brings it within its limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}`;
+  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}`;
 }
 
 /**

@@ -1,7 +1,7 @@
-import type { Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
 import { displayWidth } from './display-width.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { textTable, type TextColumn, type TextTable } from './text-table.js';
+import { withMinus } from './typeset.js';
 import { wrapText } from './wrap-text.js';
 
 /** Lays out what is put on it, line by line, within one width. */
@@ -113,6 +113,6 @@ export function terminalPage(options: {
     lines: (finished) => {
       lines.push(...finished);
     },
-    text: () => `${lines.join('\n')}\n`,
+    text: () => withMinus(`${lines.join('\n')}\n`),
   };
 }

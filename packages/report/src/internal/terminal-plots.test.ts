@@ -20,15 +20,15 @@ function drawn(
 describe('terminalLadder', () => {
   it('draws a line from outdoors to the value, double from the limit on', () => {
     const line = drawn(terminalLadder, manyZones).find((each) => each.startsWith('water heater'));
-    const [, single = '', double = ''] = /(-+)\|(=+)o +-12\.6$/u.exec(line ?? '') ?? [];
+    const [, single = '', double = ''] = /(-+)\|(=+)o +\u221212\.6$/u.exec(line ?? '') ?? [];
     // The limit is 2.0 of 12.6 Pa down, on a grid of columns.
     expect(single.length / (single.length + double.length + 1)).toBeCloseTo(2 / 12.56, 1);
   });
 
   it('shows the bar beyond a value that is within its limit, and an X on the limit itself', () => {
     const lines = drawn(terminalLadder, manyZones);
-    expect(lines.find((each) => each.startsWith('fireplace'))).toMatch(/-o +\| +-1\.2$/u);
-    expect(lines.find((each) => each.startsWith('furnace'))).toMatch(/-X +-5\.0$/u);
+    expect(lines.find((each) => each.startsWith('fireplace'))).toMatch(/-o +\| +\u22121\.2$/u);
+    expect(lines.find((each) => each.startsWith('furnace'))).toMatch(/-X +\u22125\.0$/u);
   });
 
   it('keeps to the width, in columns, for any names', () => {

@@ -1,5 +1,6 @@
 import { displayWidth, graphemesOf } from './display-width.js';
 import { plainText } from './plain-text.js';
+import { withGluedUnits } from './typeset.js';
 
 /** How a paragraph is laid out. */
 export interface WrapOptions {
@@ -13,9 +14,6 @@ export interface WrapOptions {
 
 /** A space at which no line ends. Lines have plain spaces in its place. */
 export const glue = '\u00a0';
-
-/** A number stays on the line of its unit. */
-const beforeUnit = /(?<=\d) (?=(?:Pa|cfm|L\/s|°F|°C|mph|m\/s)(?![\p{L}\d]))/gu;
 
 /**
  * Breaks a text between words into lines of at most a width; a word longer than a line is cut.
@@ -67,6 +65,6 @@ export function wrapText(text: string, options: WrapOptions): readonly string[] 
 
 /** What may not be torn; where glued words are longer than a line, each is one of its own. */
 function wordsOf(text: string, room: number): readonly string[] {
-  const words = plainText(text).replace(beforeUnit, glue).split(' ');
+  const words = withGluedUnits(plainText(text), glue).split(' ');
   return words.flatMap((word) => (displayWidth(word) > room ? word.split(glue) : [word]));
 }

@@ -83,11 +83,14 @@ export function exhaustCurveTable(data: ExhaustCurveDrawingData): ReportTable {
   return {
     id: 'exhaust-curve',
     caption: `Pressure of ${data.zone} against exhaust flow`,
-    note: data.condition,
+    note: `${data.condition}.${limitWords(data)}`,
     columns: [
       { header: 'Curve or point' },
       { header: 'Exhaust', quantity: 'volumeFlow' },
-      { header: 'Pressure', quantity: 'pressure' },
+      {
+        header: data.quantity === 'zone minus outdoors' ? 'Against outdoors' : 'Against baseline',
+        quantity: 'pressure',
+      },
     ],
     rows: [
       ...data.operatingPoints.map(({ name, exhaustFlowM3PerS, pressurePa }, index) => [
@@ -104,6 +107,13 @@ export function exhaustCurveTable(data: ExhaustCurveDrawingData): ReportTable {
       ),
     ],
   };
+}
+
+/** Limits of the drawing, each with its appliance. */
+function limitWords({ limits, quantity }: ExhaustCurveDrawingData): string {
+  if (limits.length === 0) return '';
+  const each = limits.map(({ appliance, limitPa }) => `${appliance} ${limitPa.toFixed(1)} Pa`);
+  return ` Limits on ${quantity}: ${each.join(', ')}.`;
 }
 
 /**

@@ -12,22 +12,28 @@ export function leakTable(leaks: readonly LeakRow[]): ReportTable {
   return {
     id: 'leaks',
     caption: 'Leaks and openings',
-    note: 'Flow at the pressure of the airtightness test.',
+    note: 'One row a leak of the model. Flow at 50 and at 4 Pa as in an airtightness test; in the baseline and in the worst situation positive out of the house.',
     columns: [
       { header: 'Leak or opening' },
       { header: 'Of' },
       { header: 'To' },
       { header: 'At', quantity: 'length' },
-      { header: 'Flow', quantity: 'volumeFlow' },
-      { header: 'Share', quantity: 'share' },
+      { header: 'Given as' },
+      { header: 'At 50 Pa', quantity: 'smallFlow' },
+      { header: 'At 4 Pa', quantity: 'smallFlow' },
+      { header: 'Baseline', quantity: 'smallFlow' },
+      { header: 'Worst', quantity: 'smallFlow' },
     ],
     rows: leaks.map((each) => [
       each.item,
       each.zone,
       each.to,
       each.heightM,
-      each.volumeFlowM3PerS,
-      each.share,
+      each.given,
+      each.at50PaM3PerS,
+      each.at4PaM3PerS,
+      each.baselineFlowM3PerS,
+      each.worstFlowM3PerS,
     ]),
   };
 }

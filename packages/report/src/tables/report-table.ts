@@ -4,6 +4,7 @@ import { formatQuantity, inUnit, type Dimension, type UnitSystem } from '@evendr
 export type ColumnQuantity =
   | 'pressure'
   | 'volumeFlow'
+  | 'smallFlow'
   | 'length'
   | 'area'
   | 'temperature'
@@ -49,6 +50,7 @@ interface ColumnForm {
 const forms: Readonly<Record<Exclude<ColumnQuantity, 'count' | 'factor'>, ColumnForm>> = {
   pressure: { dimension: 'pressure', us: 'Pa', si: 'Pa', usDecimals: 1, siDecimals: 1 },
   volumeFlow: { dimension: 'volumeFlow', us: 'cfm', si: 'L/s', usDecimals: 0, siDecimals: 0 },
+  smallFlow: { dimension: 'volumeFlow', us: 'cfm', si: 'L/s', usDecimals: 1, siDecimals: 1 },
   length: { dimension: 'length', us: 'ft', si: 'm', usDecimals: 1, siDecimals: 2 },
   area: { dimension: 'area', us: 'in2', si: 'cm2', usDecimals: 1, siDecimals: 0 },
   temperature: { dimension: 'temperature', us: 'F', si: 'C', usDecimals: 1, siDecimals: 1 },

@@ -178,8 +178,9 @@ function marginAt(compiled: CompiledHouse, { target, situation }: Hard): number 
   const place = { compiled, weather, airtightnessCase };
   const [row, baseline] = solveStates(place, [state, baselineOf(state)]);
   if (row === undefined || baseline === undefined) return null;
-  const pressurePa = row[zone]!;
-  const baselinePa = baseline[zone]!;
+  const falls = target.side === 'not below';
+  const pressurePa = (falls ? row.lowestPa : row.highestPa)[zone]!;
+  const baselinePa = (falls ? baseline.highestPa : baseline.lowestPa)[zone]!;
   const now = {
     ...situation,
     pressurePa,
