@@ -1,5 +1,6 @@
 import {
   assess,
+  beyondLimits,
   readScreenFacts,
   renderJson,
   renderTerminal,
@@ -103,8 +104,12 @@ export async function assessCommand(
   if (signal?.aborted === true) return exitCode.stopped;
   if (!allWritten) return exitCode.wrongInput;
   if (solved === 0 || assessment.worstCase.unsolved.length > 0) return exitCode.notSolved;
-  const beyond = assessment.findings.some((finding) => finding.verdict === 'beyond the limit');
-  return beyond && flags.failOnBeyond ? exitCode.beyondLimit : exitCode.done;
+  if (!flags.failOnBeyond) return exitCode.done;
+  const beyond = beyondLimits(assessment);
+  if (beyond.length === 0) return exitCode.done;
+  const told = beyond.map(({ kind, count, of }) => `${kind} ${count} (${of.join(', ')})`);
+  streams.err(`--fail-on-beyond: findings beyond a limit: ${told.join('; ')}.\n`);
+  return exitCode.beyondLimit;
 }
 
 interface Prepared {

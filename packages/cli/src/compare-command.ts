@@ -22,6 +22,8 @@ export interface CompareFlags extends RemedyFlags {
   readonly limits: readonly string[];
   /** How far inside each limit a size must stay [Pa]. */
   readonly reserve: number;
+  /** A pressure above outdoors that no room inside may exceed [Pa]. */
+  readonly highest?: number;
   readonly rank: readonly RankCriterion[];
   readonly year?: string;
   readonly hoursPerDay: number;
@@ -54,6 +56,7 @@ export async function compareCommand(
     remedies: names.map((name) => remedyFrom(name, flags)),
     limitSet,
     reservePa: flags.reserve,
+    ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
     rank: flags.rank.length === 0 ? usualRankRule : flags.rank,
     ...(year === undefined ? {} : { year: { weather: year, hoursPerDay: flags.hoursPerDay } }),
   };

@@ -44,6 +44,30 @@ export function quantity(dimension: Dimension): (text: string) => number {
 }
 
 /**
+ * Reads a quantity with its unit that lies within a range.
+ *
+ * @param dimension - what it measures
+ * @param range - bounds in SI, the lower one left out or included, and the range in words
+ * @returns reads a text; throws InvalidArgumentError where it is none of the range
+ */
+export function quantityWithin(
+  dimension: Dimension,
+  range: {
+    readonly above?: number;
+    readonly from?: number;
+    readonly to: number;
+    readonly words: string;
+  },
+): (text: string) => number {
+  const { above = -Infinity, from = -Infinity, to, words } = range;
+  return (text) => {
+    const value = quantity(dimension)(text);
+    if (value > above && value >= from && value <= to) return value;
+    throw new InvalidArgumentError(`It must be ${words}.`);
+  };
+}
+
+/**
  * Reads a number.
  *
  * @param range - least and most, and whether it must be whole

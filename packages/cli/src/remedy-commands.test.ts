@@ -90,6 +90,71 @@ describe('evendraft size', () => {
   });
 });
 
+describe('what cannot be asked of size and compare', () => {
+  it.each([
+    ['a flap that opens at no suction', ['--opens-at', '0 Pa'], 'It must be above 0 Pa'],
+    ['a flap that opens without a unit', ['--opens-at', '0'], 'The number has no unit'],
+    ['a control that falls short of everything', ['--shortfall', '100 %'], 'It must be 0 to 90 %'],
+    ['a control band upside down', ['--overshoot', '-5 %'], 'It must be 0 to 100 %'],
+    ['a duct of negative length', ['--duct-length', '-3 m'], 'It must be 0 to 500 m'],
+    ['no pressure outward at all', ['--highest', '0 Pa'], 'It must be above 0 Pa'],
+    ['less friction than of smooth metal', ['--friction', '0.5'], 'from 1 to 10'],
+  ])('%s is refused at its flag', async (_, flags, message) => {
+    for (const command of ['size', 'compare']) {
+      const { code, out, err } = await run(command, house, ...flags);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toContain(flags[0]);
+      expect(err).toContain(message);
+    }
+  });
+
+  it.each([
+    [
+      'a plan whose ends are upside down',
+      ['airtightness: 1500 cfm at 50 Pa', 'airtightness: 3000 to 1500 cfm at 50 Pa (planned)'],
+      ':4:15: ',
+    ],
+    [
+      'interlocks that wait for each other',
+      [
+        'weather:',
+        'supply:\n  fan: { kind: supply fan, flow: 90 cfm, interlock: twin }\n  twin: { kind: supply fan, flow: 90 cfm, interlock: fan }\nweather:',
+      ],
+      ':9:',
+    ],
+    [
+      'an interlock with a speed that its driver has not',
+      [
+        'weather:',
+        'makeUp:\n  inlet: { diameter: 8 in, opensWith: { device: hood, speeds: [turbo] } }\nweather:',
+      ],
+      'there is no speed of hood "turbo". Known here: low, high.',
+    ],
+  ] as const)('%s is located and explained', async (_, [before, after], message) => {
+    await writeFile(house, cottage.replace(before, after));
+    for (const command of ['size', 'compare', 'assess']) {
+      const { code, out, err } = await run(command, house);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toContain(`${house}:`);
+      expect(err).toContain(message);
+      expect(err).toContain('nothing was calculated');
+    }
+  });
+
+  it('a reserve below zero is refused; a band too wide for both ends is answered with 1', async () => {
+    const reserve = await run('compare', house, '--reserve', '-1 Pa');
+    expect(reserve.code).toBe(2);
+    expect(reserve.err).toContain('It must be 0 to 500 Pa');
+    const { code, out } = await run(
+      // Some 420 cfm against suction, of which twice as much would push with some 430 cfm.
+      ...['size', house, '--remedy', 'powered', '--target', '-0.6 Pa', '--target-of', 'change'],
+      ...['--highest', '1 Pa', '--overshoot', '100 %'],
+    );
+    expect(code).toBe(1);
+    expect(out).toContain('No size offered keeps every target.');
+  }, 30_000);
+});
+
 describe('evendraft compare', () => {
   it('lays remedies side by side by the rank that is given', async () => {
     const { code, out, err } = await run(
@@ -110,9 +175,11 @@ describe('evendraft compare', () => {
     );
     expect(code).toBe(0);
     const result = JSON.parse(out) as {
-      readonly comparison: { readonly rows: readonly { readonly yearlyKWh: number }[] };
+      readonly comparison: {
+        readonly rows: readonly { readonly year: { readonly totalKWh: number } }[];
+      };
     };
-    expect(result.comparison.rows[0]!.yearlyKWh).toBeGreaterThan(0);
+    expect(result.comparison.rows[0]!.year.totalKWh).toBeGreaterThan(0);
     await writeFile(year, 'hour,temperature [C]\n1,warm\n');
     const wrong = await run('compare', house, '--year', year);
     expect(wrong.code).toBe(2);

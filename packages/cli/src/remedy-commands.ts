@@ -3,7 +3,7 @@ import { defaultLimitSet, type PressureTarget } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
 import { compareCommand, type CompareFlags } from './compare-command.js';
 import type { ExitCode } from './exit-code.js';
-import { listed, number, quantity, unitSystem } from './flag-values.js';
+import { listed, number, quantity, quantityWithin, unitSystem } from './flag-values.js';
 import { rankNames, rankRule } from './rank-flag.js';
 import { remedyName, remedyNames, type RemedyName } from './remedy-flags.js';
 import { sizeCommand, type SizeFlags } from './size-command.js';
@@ -65,7 +65,7 @@ export function addRemedyCommands(
       )
       .addOption(
         new Option('--reserve <pressure>', 'how far inside each limit a size must stay')
-          .argParser(quantity('pressure'))
+          .argParser(quantityWithin('pressure', { from: 0, to: 500, words: '0 to 500 Pa' }))
           .default(0, '0 Pa'),
       )
       .addOption(
@@ -76,7 +76,10 @@ export function addRemedyCommands(
           .argParser(rankRule)
           .default([], 'limits,code,heat,upkeep,margin'),
       )
-      .option('--year <file>', 'CSV with one row an hour and a column "temperature [C]" or "[F]"')
+      .option(
+        '--year <file>',
+        'CSV, one row an hour: "temperature [C]" or "[F]", and where known "wind speed [m/s]", "wind direction [deg]", "pressure [hPa]"',
+      )
       .option(
         '--hours-per-day <hours>',
         'how long the largest exhaust runs, for --year',
@@ -108,7 +111,7 @@ function withRemedyOptions(command: Command): Command {
     )
     .addOption(
       new Option('--duct-length <length>', 'run of a make-up duct')
-        .argParser(quantity('length'))
+        .argParser(quantityWithin('length', { from: 0, to: 500, words: '0 to 500 m' }))
         .default(3, '3 m'),
     )
     .option('--bends <count>', 'its bends of 90°', number({ least: 0, most: 20, whole: true }), 2)
@@ -120,8 +123,28 @@ function withRemedyOptions(command: Command): Command {
     )
     .addOption(
       new Option('--opens-at <pressure>', 'suction at which a barometric damper begins to open')
-        .argParser(quantity('pressure'))
+        .argParser(
+          quantityWithin('pressure', { above: 0, to: 500, words: 'above 0 Pa, up to 500 Pa' }),
+        )
         .default(2, '2 Pa'),
+    )
+    .addOption(
+      new Option('--shortfall <share>', 'how far powered make-up air may fall short of its flow')
+        .argParser(quantityWithin('ratio', { from: 0, to: 0.9, words: '0 to 90 %' }))
+        .default(0.1, '10 %'),
+    )
+    .addOption(
+      new Option('--overshoot <share>', 'how far powered make-up air may go beyond its flow')
+        .argParser(quantityWithin('ratio', { from: 0, to: 1, words: '0 to 100 %' }))
+        .default(0.1, '10 %'),
+    )
+    .addOption(
+      new Option(
+        '--highest <pressure>',
+        'a pressure above outdoors that no room inside may exceed, beside the rest',
+      ).argParser(
+        quantityWithin('pressure', { above: 0, to: 500, words: 'above 0 Pa, up to 500 Pa' }),
+      ),
     )
     .option('--json', 'print the whole result as JSON', false);
 }

@@ -13,6 +13,9 @@ export interface RemedyFlags {
   readonly friction: number;
   /** Suction at which a barometric damper begins to open [Pa]. */
   readonly opensAt: number;
+  /** How far powered make-up air may fall short of its flow, and go beyond it [-]. */
+  readonly shortfall: number;
+  readonly overshoot: number;
 }
 
 /** What a remedy is called on the command line. */
@@ -40,10 +43,13 @@ export type RemedyName = keyof typeof remedyNames;
  */
 export function remedyFrom(name: RemedyName, flags: RemedyFlags): OfferOptions {
   const { zone, device, to, ductLength, bends, friction, opensAt } = flags;
+  const { shortfall, overshoot } = flags;
   return {
     kind: remedyNames[name],
     run: { lengthM: ductLength, elbows: bends, frictionMultiplier: friction },
     opensAtPa: opensAt,
+    shortfall,
+    overshoot,
     ...(zone === undefined ? {} : { zone }),
     ...(device === undefined ? {} : { device }),
     ...(to === undefined ? {} : { otherZone: to }),

@@ -81,7 +81,22 @@ describe('evendraft assess', () => {
   it('fails on a finding beyond its limit only when asked', async () => {
     const house = await file('house.yaml', tightHouse);
     expect((await run('assess', house)).code).toBe(0);
-    expect((await run('assess', house, '--fail-on-beyond')).code).toBe(1);
+    const { code, err } = await run('assess', house, '--fail-on-beyond');
+    expect(code).toBe(1);
+    expect(err).toContain('suction 2 (water heater)');
+  });
+
+  it('fails on a code screen that is beyond where the suction is within its limit', async () => {
+    const house = await file(
+      'house.yaml',
+      'evendraft: 1\nname: Test Loose Barn 2\nfloorArea: 1200 ft2\nairtightness: 30000 cfm at 50 Pa\nexhaust: { hood: 600 cfm }\nappliances: { water heater: { vent: natural draft, fuel: gas } }\n',
+    );
+    const asked = ['assess', house, '--fail-on-beyond', '--cures', 'never'];
+    const here = await run(...asked, '--region', 'United States');
+    expect(here.out).not.toContain('Beyond the limit: water heater');
+    expect(here.code).toBe(1);
+    expect(here.err).toContain('code screen');
+    expect(here.err).not.toContain('suction');
   });
 
   it('prints JSON alone on stdout with --json', async () => {

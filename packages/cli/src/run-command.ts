@@ -95,7 +95,7 @@ export async function runCommand(
     .option('--sign-off <file>', 'YAML or JSON of the block to sign, for --report and --pdf')
     .option(
       '--fail-on-beyond',
-      'exit with 1 when a finding of the first limit set is beyond its limit',
+      'exit with 1 when any finding is beyond its limit: suction by every set, draft, spillage, carbon monoxide, code screens (of the regions asked for)',
       false,
     )
     .addHelpText(

@@ -22,6 +22,8 @@ export interface SizeFlags extends RemedyFlags {
   /** Zone minus outdoors, or its change from the baseline [Pa]. */
   readonly target?: number;
   readonly targetOf: PressureTarget['quantity'];
+  /** A pressure above outdoors that no room inside may exceed [Pa]. */
+  readonly highest?: number;
 }
 
 /**
@@ -48,6 +50,7 @@ export async function sizeCommand(
   const request: SizeRequest = {
     remedy: remedyFrom(flags.remedy, flags),
     limitSet,
+    ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
     ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
   };
   const result = await watchWork(

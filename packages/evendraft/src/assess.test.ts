@@ -132,8 +132,9 @@ describe('assess', () => {
       'section',
       'shares',
     ]);
-    const share = extras.leaks!.reduce((sum, leak) => sum + leak.share, 0);
-    expect(share).toBeCloseTo(1, 9);
+    // What was measured at 50 Pa, 1 cfm being 0.3048³/60 m³/s, is all there, leak by leak.
+    const testedM3PerS = extras.leaks!.reduce((sum, leak) => sum + leak.at50PaM3PerS, 0);
+    expect(testedM3PerS / (1500 * (0.3048 ** 3 / 60))).toBeCloseTo(1, 9);
     const html = renderHtml(assessment, { system: 'us', extras });
     for (const id of ['section', 'shares', 'exceedance'])
       expect(html).toContain(`id="${id}-wide-title"`);

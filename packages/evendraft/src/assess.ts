@@ -109,6 +109,8 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       worstCase,
       findings,
       limitSet,
+      beside,
+      draft: draft.result,
       worst: worstSituation({
         worstCase,
         ...(attribution === undefined || attribution === 'stopped' ? {} : { attribution }),

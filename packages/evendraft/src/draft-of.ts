@@ -40,9 +40,6 @@ export interface DraftInput {
 /**
  * Solves the flues of a house with the house, and holds draft, spillage and carbon monoxide against limits.
  *
- * Limits are those of the sets that were asked for, with those of the default set where none of them limits draft,
- * and the 2 and 5 minutes of spillage beside them.
- *
  * @param input - compiled house, its worst case, limit sets, when to solve
  * @param options - signal, what a stop gives, progress
  * @returns the results, or why there are none, undefined where no appliance has a flue in the house file; and how far
@@ -74,7 +71,7 @@ export async function draftOf(
     };
   }
   const study = await combustionStudy(compiled, { worstCase, ...options });
-  const limitSets = appliedSets(input.limitSets);
+  const limitSets = setsForFlues(input.limitSets);
   const findings = limitSets.flatMap((limitSet) => judgeCombustion({ limitSet, house, study }));
   return {
     result: {
@@ -116,7 +113,14 @@ function situationsAtMost({ appliances, weathers, doors, forcedAir = [] }: House
   return states * firings.reduce((sum, each) => sum + each, 0);
 }
 
-function appliedSets(asked: readonly LimitSet[]): readonly LimitSet[] {
+/**
+ * Sets that are held against flues: those that were asked for, with those of the default set where none of them limits
+ * draft, and the 2 and 5 minutes of spillage beside them.
+ *
+ * @param asked - the sets that were asked for
+ * @returns sets that limit draft, spillage time or carbon monoxide, each once
+ */
+export function setsForFlues(asked: readonly LimitSet[]): readonly LimitSet[] {
   const withDraft = asked.some(({ draftLimits }) => (draftLimits?.length ?? 0) > 0)
     ? asked
     : [...asked, defaultLimitSet];

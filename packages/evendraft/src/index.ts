@@ -5,6 +5,8 @@
  */
 export { assess } from './assess.js';
 export type { AssessOptions, AssessWork } from './assess.js';
+export { beyondLimits } from './beyond-limits.js';
+export type { BeyondLimits } from './beyond-limits.js';
 export { compare } from './compare.js';
 export type { CompareRequest } from './compare.js';
 export type { WhenAir } from './air-of.js';

@@ -1,5 +1,10 @@
 import type { House } from '@evendraft/house';
-import { offeredRemedies, targetsOfLimitSet, type OfferOptions } from '@evendraft/remedies';
+import {
+  offeredRemedies,
+  targetsAgainstPushing,
+  targetsOfLimitSet,
+  type OfferOptions,
+} from '@evendraft/remedies';
 import type { Sizing } from '@evendraft/report';
 import { defaultLimitSet, type LimitSet } from '@evendraft/rules';
 import { sizeRemedy, type PressureTarget } from '@evendraft/studies';
@@ -10,6 +15,8 @@ export interface SizeRequest {
   readonly remedy: OfferOptions;
   /** Pressures to keep; those of the limit set when absent. */
   readonly targets?: readonly PressureTarget[];
+  /** A pressure above outdoors that no room inside may exceed, beside the targets; none when absent [Pa]. */
+  readonly highestPa?: number;
   /** The limits to keep; those by vent type when absent. */
   readonly limitSet?: LimitSet;
   readonly signal?: AbortSignal;
@@ -31,19 +38,21 @@ export type SizeResult =
  * @returns the sizing, plain JSON, or why there is none
  */
 export async function size(house: House, request: SizeRequest): Promise<SizeResult> {
-  const { limitSet = defaultLimitSet, signal, onProgress } = request;
+  const { limitSet = defaultLimitSet, highestPa, signal, onProgress } = request;
   const [offered] = offeredRemedies(house, [request.remedy]);
   if (offered === undefined || offered.status === 'not possible') {
     return { status: 'not possible', why: offered?.why ?? 'no remedy was asked for' };
   }
   const ofSet = targetsOfLimitSet(house, limitSet);
-  const targets = request.targets ?? ofSet.targets;
-  if (targets.length === 0) {
+  const wanted = request.targets ?? ofSet.targets;
+  if (wanted.length === 0) {
     return {
       status: 'not possible',
       why: `the set ${limitSet.id} has no limit for any appliance of this house; give a target in pascals`,
     };
   }
+  const targets =
+    highestPa === undefined ? wanted : [...wanted, ...targetsAgainstPushing(house, highestPa)];
   const { remedy } = offered;
   const result = await sizeRemedy(
     house,
@@ -53,7 +62,7 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       ...(onProgress === undefined ? {} : { onProgress }),
     },
   );
-  const { kind, what, dimension, wanted, assumptions } = remedy;
+  const { kind, what, dimension, assumptions } = remedy;
   return {
     status: 'answered',
     sizing: {
@@ -62,7 +71,7 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       libraryVersion,
       house: { name: house.name, digest: house.digest },
       ...(request.targets === undefined ? { limitSet: limitSet.id } : {}),
-      remedy: { kind, what, dimension, wanted, assumptions },
+      remedy: { kind, what, dimension, wanted: remedy.wanted, assumptions },
       targets,
       withoutLimit: request.targets === undefined ? ofSet.withoutLimit : [],
       result,

@@ -1,4 +1,4 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
+import type { FlowLawDescription, ShelterClass } from '@evendraft/airflow';
 import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
@@ -342,6 +342,18 @@ export interface Appliance {
   readonly flue?: Flue;
 }
 
+/** How the wind meets a house. */
+export interface WindExposure {
+  /** Class of the shelter around it, 1 none to 5 neighbours close by. */
+  readonly shelter: ShelterClass;
+  /** Pressure coefficients of its walls: the correlation, or the table of low buildings. */
+  readonly walls: 'correlation' | 'table';
+  /** How what ends above its roof stands in the wind. */
+  readonly outlets: 'clear of the roof' | 'not clear of the roof';
+  /** Pitch of its roof, where openings in it meet the wind of its slopes [°]. */
+  readonly roofPitchDeg?: number;
+}
+
 /** One weather to study. */
 export interface Weather {
   readonly name: string;
@@ -364,6 +376,8 @@ export interface House {
   readonly frontFacesDeg: number;
   /** Length of front and back over length of the sides [-]. */
   readonly sideRatio: number;
+  /** Unsheltered, walls by the correlation, when absent. */
+  readonly wind?: WindExposure;
   readonly zones: readonly Zone[];
   readonly surroundings: readonly Surrounding[];
   readonly airtightness: Airtightness;

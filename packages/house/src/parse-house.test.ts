@@ -63,6 +63,7 @@ describe('the short form', () => {
       'airtightness: guarding of the test',
       'airtightness: where the leakage lies',
       'weather: weathers studied',
+      'wind: how the wind presses on the house',
     ]);
     for (const { source } of read.assumptions) expect(source.document).not.toBe('');
   });

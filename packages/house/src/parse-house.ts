@@ -25,6 +25,7 @@ import { readSurroundings } from './reading/read-surroundings.js';
 import { readVentilators } from './reading/read-ventilators.js';
 import { readVolume } from './reading/read-volume.js';
 import { readWeathers } from './reading/read-weathers.js';
+import { readWind } from './reading/read-wind.js';
 import { readZones } from './reading/read-zones.js';
 import { readValue, report, startReading, type Reading } from './reading/reading.js';
 
@@ -121,8 +122,8 @@ function readHouseParts(
   const items = Object.fromEntries(
     (Object.keys(sections) as SectionKey[]).map((key) => [key, readSection(reading, root, key)]),
   ) as unknown as FileItems;
-  const names = readNames(reading, items);
   const basics = readBasics(reading, root);
+  const names = readNames(reading, items, basics.frontFacesDeg);
   const zones = readZones(reading, items.zones, basics);
   const zonesAreWhole = zones.length === names.zones.length;
   const volume = readVolume(reading, basics, zones);
@@ -148,7 +149,13 @@ function readHouseParts(
   const ventilators = readVentilators(reading, items.ventilators, around);
   const forcedAir = readForcedAir(reading, items.forcedAir, around);
   const appliances = readAppliances(reading, items.appliances, around);
-  const weathers = readWeathers(reading, root, basics);
+  const wind = readWind(
+    reading,
+    root,
+    zones.map(({ zone }) => zone),
+  );
+  const saysWind = root['wind'] !== undefined;
+  const weathers = readWeathers(reading, root, { basics, wind, saysWind });
   checkInterlocks(reading, { devices, makeUpOpenings, ventilators, forcedAir, appliances });
   checkPlenums(reading, devices, makeUpOpenings);
 
@@ -170,6 +177,7 @@ function readHouseParts(
     altitudeM: basics.altitudeM,
     frontFacesDeg: basics.frontFacesDeg,
     sideRatio: basics.sideRatio,
+    ...(wind === undefined ? {} : { wind: wind.exposure }),
     zones: zones.map(({ zone }) => zone),
     surroundings,
     airtightness: tightness.airtightness,

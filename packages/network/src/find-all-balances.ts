@@ -1,14 +1,15 @@
 import type { AirState } from '@evendraft/airflow';
-import type { Balance, UnsolvedBalance } from './balance.js';
+import type { UnsolvedBalance } from './balance.js';
 import type { PressureBounds, SearchedColumn } from './internal/column-bounds.js';
-import { pressureBounds } from './internal/column-bounds.js';
-import type { ColumnState, StatedColumn } from './internal/column-states.js';
+import { boundsWidth, closerBounds, firstBounds } from './internal/column-bounds.js';
+import type { StatedColumn } from './internal/column-states.js';
 import { descriptionIssues } from './internal/description-issues.js';
 import { freeRisingFans } from './internal/freed-network.js';
 import type { BalanceSearch, FoundBalances } from './internal/search-balances.js';
 import { searchBalances } from './internal/search-balances.js';
 import type { NetworkDescription } from './network-description.js';
 import type { NetworkIssue } from './network-issue.js';
+import type { RootBalance } from './root-balance.js';
 import type { Scenario } from './scenario.js';
 import { UnknownIdError } from './unknown-id-error.js';
 
@@ -29,21 +30,6 @@ export interface AllBalancesOptions {
   readonly mostSolves?: number;
 }
 
-/** One of several balances. */
-export interface RootBalance {
-  readonly balance: Balance;
-  /** Each fan whose curve rises, with its actual volume flow, positive from → to [m3/s]. */
-  readonly fans: readonly { readonly link: string; readonly volumeFlowM3PerS: number }[];
-  /** Each two-state column: which way its air moves, and its density [kg/m3]. */
-  readonly columns: readonly {
-    readonly link: string;
-    readonly state: ColumnState;
-    readonly densityKgPerM3: number;
-  }[];
-  /** A small disturbance dies out. */
-  readonly stable: boolean;
-}
-
 /** Every balance of a network, in rising order of the first fan's flow. */
 export interface AllBalances {
   readonly status: 'solved';
@@ -61,6 +47,8 @@ export type AllBalancesResult =
   | UnsolvedBalance;
 
 const defaultMostSolves = 20_000;
+/** Rounds in which bounds on all balances are drawn closer. */
+const mostBoundRounds = 8;
 
 /**
  * Finds every balance of a network in which fans' curves rise or columns have two states.
@@ -123,12 +111,15 @@ export function boundBalances(
 ): PressureBounds | undefined {
   const search = balanceSearch(description, scenario, options);
   if ('status' in search) return undefined;
-  const { columns } = search;
-  return pressureBounds(
-    search,
-    columns.map(() => undefined),
-    undefined,
-  );
+  const open = search.columns.map(() => undefined);
+  let bounds = firstBounds(search, open);
+  for (let round = 0; bounds !== undefined && round < mostBoundRounds; round++) {
+    const closer = closerBounds(search, open, bounds);
+    const slow = boundsWidth(closer) > 0.9 * boundsWidth(bounds);
+    bounds = closer;
+    if (slow) break;
+  }
+  return bounds;
 }
 
 function balanceSearch(
@@ -160,7 +151,6 @@ function balanceSearch(
       )
       .map((column) => searchedColumn(description, scenario, column)),
     densities: columnDensities(description, scenario, asked),
-    zones: description.zones.length,
     budget: { left: mostSolves },
   };
 }

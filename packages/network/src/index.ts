@@ -24,9 +24,9 @@ export {
   type AllBalances,
   type AllBalancesOptions,
   type AllBalancesResult,
-  type RootBalance,
   type TwoStateColumn,
 } from './find-all-balances.js';
+export type { RootBalance } from './root-balance.js';
 export type {
   BoundaryDescription,
   LinkDescription,

@@ -36,7 +36,7 @@ function ringHouse(seed: number) {
   return result.network;
 }
 
-it('a house of 8 rooms takes under three and a half evaluations of its laws on average', () => {
+it('a house of 8 rooms takes about three evaluations of its laws on average', () => {
   const houses = 100;
   let sweeps = 0;
   let steps = 0;
@@ -48,6 +48,6 @@ it('a house of 8 rooms takes under three and a half evaluations of its laws on a
     expect(result.proof.lawSweeps).toBeLessThanOrEqual(8);
   }
   // Counted, not timed: a solver that came to need more shows here on every machine.
-  expect(sweeps / houses).toBeLessThan(3.5);
-  expect(steps / houses).toBeLessThan(2.5);
+  expect(sweeps / houses).toBeLessThan(3.1);
+  expect(steps / houses).toBeLessThan(2.1);
 });

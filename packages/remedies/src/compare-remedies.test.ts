@@ -55,7 +55,8 @@ describe('remedies side by side', () => {
     expect(duct!.faceVelocityMPerS).toBeGreaterThan(0);
     expect(duct!.guidance).toHaveLength(1);
     expect(duct!.inducedHeatW).toBeGreaterThan(0);
-    expect(duct!.yearlyKWh).toBeGreaterThan(0);
+    expect(duct!.year!.totalKWh).toBeGreaterThan(0);
+    expect(duct!.year!.byHours).toBeUndefined();
     expect(duct!.upkeep).not.toEqual([]);
     expect(duct!.code.map(({ standing }) => standing)).toContain('not satisfied');
     expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);

@@ -1,37 +1,13 @@
 import { compileHouse, type House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
-import {
-  exhaustCurveStudy,
-  sizeRemedy,
-  type ExhaustCurveStudy,
-  type PressureTarget,
-  type Remedy,
-  type YearOfWeather,
-} from '@evendraft/studies';
+import { exhaustCurveStudy, sizeRemedy, type ExhaustCurveStudy } from '@evendraft/studies';
+import type { CompareOptions } from './compare-options.js';
 import { largestAlone } from './internal/largest-alone.js';
 import { remedyRowOf } from './internal/remedy-row-of.js';
 import { largestExhaust } from './largest-exhaust.js';
 import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import type { RemedyRow } from './remedy-row.js';
-import { targetsOfLimitSet } from './targets-of-limit-set.js';
-
-/** How remedies are compared. */
-export interface CompareOptions {
-  /** The remedies, of this house. */
-  readonly remedies: readonly Remedy[];
-  /** Pressures to keep in place of the limits of the set. */
-  readonly targets?: readonly PressureTarget[];
-  /** How far inside each limit a size must stay; 0 when absent [Pa]. */
-  readonly reservePa?: number;
-  /** Order of the rows; {@link usualRankRule} when absent. */
-  readonly rank?: RankRule;
-  /** A year of weather with the hours a day in which the largest exhaust runs; no yearly energy when absent. */
-  readonly year?: { readonly weather: YearOfWeather; readonly hoursPerDay: number };
-  /** Of the fan of powered make-up air; 100 Pa at an efficiency of 0.3 when absent, our choice. */
-  readonly supplyFan?: { readonly pressureRisePa: number; readonly efficiency: number };
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (done: number, of: number) => void;
-}
+import { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
 
 /** Remedies side by side; plain JSON. */
 export interface RemedyComparison {
@@ -63,7 +39,11 @@ export async function compareRemedies(
 ): Promise<RemedyComparison> {
   const { remedies, reservePa = 0, rank = usualRankRule, onProgress, signal } = options;
   const ofSet = targetsOfLimitSet(house, limitSet, reservePa);
-  const targets = options.targets ?? ofSet.targets;
+  const wanted = options.targets ?? ofSet.targets;
+  const targets =
+    options.highestPa === undefined || wanted.length === 0
+      ? wanted
+      : [...wanted, ...targetsAgainstPushing(house, options.highestPa)];
   const withoutLimit = options.targets === undefined ? ofSet.withoutLimit : [];
   const rows: RemedyRow[] = [];
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {

@@ -1,3 +1,4 @@
+import { parseHouse, type House } from '@evendraft/house';
 import { defaultLimitSet } from '@evendraft/rules';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { inventedRow } from '../test-data/invented-row.js';
@@ -17,6 +18,7 @@ describe('cures of a finding', () => {
       'Replace the',
       'Cap the',
       'Keep exhaust',
+      'Interlock exhaust',
       'Bring in',
       'Bring in',
       'Change the',
@@ -45,5 +47,70 @@ describe('cures of a finding', () => {
     expect(makeUpCurves).toBeUndefined();
     expect(only!.finding.verdict).toBe('within the limit');
     expect(only!.cures).toEqual([]);
+  });
+});
+
+/** Synthetic, made for this project: a small tight house with a water heater on a wide cold chimney. */
+function orphan(chimney: Readonly<Record<string, unknown>>): House {
+  const result = parseHouse({
+    evendraft: 1,
+    name: 'Test Cold Stack 6',
+    floorArea: '1200 ft2',
+    airtightness: '700 cfm at 50 Pa',
+    exhaust: { hood: '300 cfm' },
+    appliances: {
+      'water heater': {
+        vent: 'natural draft',
+        fuel: 'gas',
+        input: '36 kBtu/h',
+        flue: {
+          height: '20 ft',
+          exteriorShare: '60 %',
+          connector: { length: '6 ft', rise: '1 ft', diameter: '4 in', elbows: 2 },
+          draftHood: { reliefArea: '18 in2' },
+          ...chimney,
+        },
+      },
+    },
+    weather: [{ name: 'mild', outdoorTemperature: '55 F' }],
+  });
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.house;
+}
+
+describe('cures of a flue', () => {
+  const cold = orphan({ size: ['8 in', '8 in'], construction: 'masonry lined' });
+  let cured: readonly CuredFinding[];
+  beforeAll(async () => {
+    ({ findings: cured } = await cureFindings(cold, defaultLimitSet, {
+      flues: { appliances: ['water heater'], limitSets: [defaultLimitSet] },
+    }));
+  }, 60_000);
+
+  const after = (begins: string) => {
+    const found = cured[0]!.cures.find(({ cure }) => cure.startsWith(begins))?.draft;
+    if (found === undefined) throw new Error(`no flue after: ${begins}`);
+    return found;
+  };
+
+  it('have the verdict, draft and spillage of the flue after each cure', () => {
+    const { cures } = cured[0]!;
+    expect(cures.length).toBeGreaterThan(3);
+    for (const { cure, draft } of cures.slice(0, -1)) {
+      expect(draft?.verdict, cure).toBeDefined();
+      const subjects = draft!.findings.map(({ about }) => about);
+      expect(subjects, cure).toEqual(expect.arrayContaining(['draft', 'spillage time']));
+    }
+    const draftWith = (begins: string): number =>
+      after(begins).findings.find(({ about }) => about === 'draft')!.found!;
+    // Without the hood nothing sucks: it draws more strongly, which is the lower number.
+    expect(draftWith('Interlock')).toBeLessThan(draftWith('Line') - 1);
+  });
+
+  it('leave no flue to judge where the appliance is sealed', () => {
+    const { verdict, why, findings } = after('Change the water heater');
+    expect(verdict).toBeUndefined();
+    expect(why).toContain('no flue');
+    expect(findings).toEqual([]);
   });
 });

@@ -9,11 +9,15 @@ import {
   type Situation,
   type StudyOptions,
 } from '@evendraft/studies';
+import { draftAfterCure, worseDraft, type DraftAfterCure } from './draft-after-cure.js';
+import { linedChimneys, sealedAppliance, sealedTogether } from './internal/flue-changes.js';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
 import type { MakeUpSize } from './internal/make-up-size.js';
+import { zonesWithOwnAir } from './internal/own-air.js';
 import { largestExhaust } from './largest-exhaust.js';
 
+export type { DraftAfterCure } from './draft-after-cure.js';
 export type { MakeUpSize } from './internal/make-up-size.js';
 
 /** One cure of one finding, with what the finding says of the house that has it. */
@@ -24,6 +28,8 @@ export interface SolvedCure {
   readonly makeUp?: MakeUpSize;
   /** Of the appliance once the cure is made, in its own worst case. */
   readonly after: Finding;
+  /** What its flue does then; present where its flue was to be cured. */
+  readonly draft?: DraftAfterCure;
 }
 
 /** A finding with its cures in the order in which they are tried. */
@@ -54,6 +60,11 @@ export interface CuredHouse {
 export interface CureOptions extends StudyOptions {
   /** The house's own findings by the same set, where they are known already. */
   readonly findings?: readonly Finding[];
+  /** Flues that are to be cured too: ids of their appliances, and the sets that limit draft, spillage and gas. */
+  readonly flues?: {
+    readonly appliances: readonly string[];
+    readonly limitSets: readonly LimitSet[];
+  };
   /** Run of a make-up duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
   /** Whose weather, doors and airtightness count in exhaust curves; no curves when absent. */
@@ -63,29 +74,38 @@ export interface CureOptions extends StudyOptions {
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
 
 /**
- * Solves the house again with each cure of the findings that are beyond or near their limit.
+ * Solves the house again with each cure of the findings that are beyond or near their limit, and of flues that do not
+ * draft as they should.
  *
- * The order is that of common practice, no source: replace the dryer, cap speeds, keep devices from running
- * together, bring in make-up air, change the appliance. Each is solved alone, over all states and weathers;
- * make-up air has one size for all of these findings. A cure that reads `within the limit` is still to be built,
- * assessed and tested; none is a clearance.
+ * The order is that of common practice, no source: replace the dryer, cap speeds, keep devices from running together or
+ * while a burner fires, line the chimney, bring in make-up air, seal the zone with air of its own, change the appliance.
+ * Each is solved alone, over all states and weathers, flues over the situations that press them most; make-up air has
+ * one size for all of these findings. A cure that reads `within the limit` is still to be built, assessed and tested;
+ * none is a clearance.
  *
  * @param house - the house
  * @param limitSet - the limits
- * @param options - known findings, duct run, situation of curves, signal, what a stop gives (cures that are solved
- * by then), progress
- * @returns findings of the house with their cures; those within their limit and those not judged have none
+ * @param options - known findings, flues to cure, duct run, situation of curves, signal, what a stop gives (cures that
+ * are solved by then), progress
+ * @returns findings of the house with their cures; none where neither suction nor flue of the appliance presses
  */
 export async function cureFindings(
   house: House,
   limitSet: LimitSet,
   options: CureOptions = {},
 ): Promise<CuredHouse> {
-  const { run = usualRun, curvesIn, signal, whenStopped, onProgress } = options;
-  const findings = options.findings ?? (await findingsOf(house, limitSet, signal));
-  const wanted = findings.filter(
-    ({ verdict }) => verdict === 'beyond the limit' || verdict === 'near the limit',
-  );
+  const { run = usualRun, curvesIn, flues, signal, whenStopped, onProgress } = options;
+  const watch = signal === undefined ? {} : { signal };
+  const findings = options.findings ?? (await outcomesOf(house, { limitSet, ...watch })).findings;
+  const ofFlues = flues?.appliances ?? [];
+  const wanted = findings
+    .filter(
+      ({ verdict, appliance }) =>
+        verdict === 'beyond the limit' ||
+        verdict === 'near the limit' ||
+        ofFlues.includes(appliance),
+    )
+    .map(({ appliance }) => appliance);
   if (wanted.length === 0) {
     return { findings: findings.map((finding) => ({ finding, cures: [] })) };
   }
@@ -102,36 +122,56 @@ export async function cureFindings(
   const made = await unlessStopped(
     makeUpChanges(house, {
       limitSet,
-      appliances: wanted.map(({ appliance }) => appliance),
+      appliances: wanted,
       run,
       ...(curvesIn === undefined ? {} : { curvesIn }),
-      ...(signal === undefined ? {} : { signal }),
+      ...watch,
     }),
   );
   const changes: readonly HouseChange[] = [
     ...changesOf(house),
+    ...linedChimneys(house, ofFlues),
     ...(made ?? []),
-    ...wanted.map(({ appliance }) => sealed(house, appliance)),
+    ...zonesWithOwnAir(house, wanted),
+    ...wanted.map((appliance) => sealedAppliance(house, appliance)),
+    ...sealedTogether(house, wanted),
   ];
-  const solved: { readonly change: HouseChange; readonly after: readonly Finding[] }[] = [];
+  const solved: { readonly change: HouseChange; readonly after: Outcomes }[] = [];
   for (const [index, change] of changes.entries()) {
-    const after = await unlessStopped(worstFindings(change.houses, limitSet, signal));
+    const after = await unlessStopped(
+      worstOutcomes(change.houses, {
+        limitSet,
+        ...(ofFlues.length === 0 || flues === undefined ? {} : { flueSets: flues.limitSets }),
+        ...watch,
+      }),
+    );
     if (after === undefined) break;
     solved.push({ change, after });
     onProgress?.(index + 1, changes.length);
   }
   const makeUpCurves = await unlessStopped(makeUpCurvesOf(house, made ?? [], options));
-  const cured = findings.map((finding) => ({
-    finding,
-    cures: !wanted.includes(finding)
-      ? []
-      : solved.flatMap(({ change: { cure, makeUp, onlyFor }, after }): readonly SolvedCure[] => {
-          const own = after.find(({ appliance }) => appliance === finding.appliance);
-          const meant = onlyFor === undefined || onlyFor === finding.appliance;
-          if (own === undefined || !meant) return [];
-          return [{ cure, ...(makeUp === undefined ? {} : { makeUp }), after: own }];
-        }),
-  }));
+  const cured = findings.map((finding) => {
+    const { appliance } = finding;
+    return {
+      finding,
+      cures: !wanted.includes(appliance)
+        ? []
+        : solved.flatMap(({ change: { cure, makeUp, onlyFor }, after }): readonly SolvedCure[] => {
+            const own = after.findings.find((each) => each.appliance === appliance);
+            const draft = ofFlues.includes(appliance) ? after.drafts.get(appliance) : undefined;
+            const meant = onlyFor === undefined || onlyFor.includes(appliance);
+            if (own === undefined || !meant) return [];
+            return [
+              {
+                cure,
+                ...(makeUp === undefined ? {} : { makeUp }),
+                after: own,
+                ...(draft === undefined ? {} : { draft }),
+              },
+            ];
+          }),
+    };
+  });
   return { findings: cured, ...(makeUpCurves === undefined ? {} : { makeUpCurves }) };
 }
 
@@ -157,53 +197,52 @@ async function makeUpCurvesOf(
   return asItIs && { situation: { label, weather, airtightness }, asItIs, withMakeUp };
 }
 
-function sealed(house: House, appliance: string): HouseChange {
+/** What a house with a cure comes to, by appliance. */
+interface Outcomes {
+  readonly findings: readonly Finding[];
+  readonly drafts: ReadonlyMap<string, DraftAfterCure>;
+}
+
+interface OutcomesAsked {
+  readonly limitSet: LimitSet;
+  /** Flues are solved where there are some. */
+  readonly flueSets?: readonly LimitSet[];
+  readonly signal?: AbortSignal;
+}
+
+async function outcomesOf(house: House, asked: OutcomesAsked): Promise<Outcomes> {
+  const { limitSet, flueSets, signal } = asked;
+  const watch = signal === undefined ? {} : { signal };
+  const result = compileHouse(house);
+  if (!result.ok) return { findings: [], drafts: new Map() };
+  const { compiled } = result;
+  // Extremes alone are wanted, so that the ordering may save what it can.
+  const worstCase = await worstCaseStudy(compiled, { listUpTo: 0, ...watch });
   return {
-    cure: `Change the ${appliance} to sealed combustion.`,
-    onlyFor: appliance,
-    houses: [
-      {
-        ...house,
-        appliances: house.appliances.map((each) =>
-          each.id === appliance
-            ? { ...each, vent: 'sealed combustion' as const, sharesVentWith: [] }
-            : each,
-        ),
-      },
-    ],
+    findings: judge({ house, worstCase, limitSet }),
+    drafts:
+      flueSets === undefined
+        ? new Map()
+        : await draftAfterCure(compiled, { worstCase, limitSets: flueSets, ...watch }),
   };
 }
 
-async function findingsOf(
-  house: House,
-  limitSet: LimitSet,
-  signal: AbortSignal | undefined,
-): Promise<readonly Finding[]> {
-  const result = compileHouse(house);
-  if (!result.ok) return [];
-  const worstCase = await worstCaseStudy(result.compiled, {
-    // Extremes alone are wanted, so that the ordering may save what it can.
-    listUpTo: 0,
-    ...(signal === undefined ? {} : { signal }),
-  });
-  return judge({ house, worstCase, limitSet });
-}
-
-/** Of each appliance the finding in the worst of several houses. */
-async function worstFindings(
-  houses: readonly House[],
-  limitSet: LimitSet,
-  signal: AbortSignal | undefined,
-): Promise<readonly Finding[]> {
+/** Of each appliance the worst of several houses. */
+async function worstOutcomes(houses: readonly House[], asked: OutcomesAsked): Promise<Outcomes> {
   const margin = ({ judged }: Finding): number => judged?.marginPa ?? Infinity;
   const worst = new Map<string, Finding>();
+  const drafts = new Map<string, DraftAfterCure>();
   for (const house of houses) {
-    for (const finding of await findingsOf(house, limitSet, signal)) {
+    const outcomes = await outcomesOf(house, asked);
+    for (const finding of outcomes.findings) {
       const before = worst.get(finding.appliance);
       if (before === undefined || margin(finding) < margin(before)) {
         worst.set(finding.appliance, finding);
       }
     }
+    for (const [appliance, draft] of outcomes.drafts) {
+      drafts.set(appliance, worseDraft(drafts.get(appliance), draft));
+    }
   }
-  return [...worst.values()];
+  return { findings: [...worst.values()], drafts };
 }

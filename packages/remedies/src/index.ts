@@ -8,12 +8,14 @@ export { airStudy } from './air/air-study.js';
 export type { AirStudy } from './air/air-study.js';
 export { judgeAir } from './air/judge-air.js';
 export { compareRemedies } from './compare-remedies.js';
-export type { CompareOptions, RemedyComparison } from './compare-remedies.js';
+export type { CompareOptions } from './compare-options.js';
+export type { RemedyComparison } from './compare-remedies.js';
 export { cureFindings } from './cure-findings.js';
 export type {
   CuredFinding,
   CuredHouse,
   CureOptions,
+  DraftAfterCure,
   MakeUpCurves,
   MakeUpSize,
   SolvedCure,
@@ -27,6 +29,6 @@ export { rankRemedies, usualRankRule } from './rank-rule.js';
 export type { RankCriterion, RankRule } from './rank-rule.js';
 export { codeReadings, upkeepOf } from './remedy-facts.js';
 export type { CodeReading, RemedyForCode } from './remedy-facts.js';
-export type { RemedyRow } from './remedy-row.js';
-export { targetsOfLimitSet } from './targets-of-limit-set.js';
+export type { RemedyRow, RemedyYear } from './remedy-row.js';
+export { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
 export type { LimitTargets } from './targets-of-limit-set.js';

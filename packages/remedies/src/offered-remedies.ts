@@ -28,6 +28,9 @@ export interface OfferOptions {
   readonly run?: DuctRun;
   /** Suction at which a barometric damper begins to open; 2 Pa when absent, our choice [Pa]. */
   readonly opensAtPa?: number;
+  /** How far the control of powered make-up air may fall short of its flow, and go beyond it; 0.1 each when absent [-]. */
+  readonly shortfall?: number;
+  readonly overshoot?: number;
 }
 
 /** A remedy of the house, or why it cannot have it, as a sentence without a full stop. */
@@ -56,6 +59,7 @@ export function offeredRemedies(
 
 function remedyOf(house: House, options: OfferOptions): Remedy | string {
   const { kind, run = { lengthM: 3, elbows: 2 }, opensAtPa = 2 } = options;
+  const { shortfall = 0.1, overshoot = 0.1 } = options;
   const exhaust = house.devices.filter(
     ({ direction, speeds }) => direction === 'exhaust' && speeds.length > 0,
   );
@@ -91,7 +95,7 @@ function remedyOf(house: House, options: OfferOptions): Remedy | string {
     case 'powered make-up air':
       return device === undefined
         ? noExhaust
-        : poweredMakeUp(house, { zone: inside, follows: device.id });
+        : poweredMakeUp(house, { zone: inside, follows: device.id, shortfall, overshoot });
     case 'speed cap':
       return device === undefined ? noExhaust : speedCap(house, device.id);
     case 'exhaust flow':

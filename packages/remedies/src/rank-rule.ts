@@ -71,7 +71,7 @@ function valueOf(row: RemedyRow, { by }: RankCriterion): number | undefined {
     case 'heat':
       return row.inducedHeatW === undefined ? undefined : Math.abs(row.inducedHeatW);
     case 'energy of a year':
-      return row.yearlyKWh;
+      return row.year?.totalKWh;
     case 'least margin':
       return row.sizing.margins.length === 0
         ? undefined

@@ -5,8 +5,22 @@ import type {
   RemedyKind,
   SizeDimension,
   SizingResult,
+  YearlyAirHeat,
+  YearlyAirStudy,
 } from '@evendraft/studies';
 import type { CodeReading } from './remedy-facts.js';
+
+/** What the air that the largest exhaust draws in takes over a year; plain JSON. */
+export interface RemedyYear {
+  /** Heating, cooling and fan together, by the hours where the year has them, else by degree days [kWh]. */
+  readonly totalKWh: number;
+  /** The fan of powered make-up air; 0 for other remedies [kWh]. */
+  readonly fanKWh: number;
+  /** Each hour by the balance in its own weather; absent where the year has degree days alone. */
+  readonly byHours?: YearlyAirStudy;
+  /** The flow of the coldest weather in every hour, and the degree days of the year to 20 °C, our choice. */
+  readonly byDegreeDays: YearlyAirHeat;
+}
 
 /** One remedy beside others; plain JSON. */
 export interface RemedyRow {
@@ -29,8 +43,8 @@ export interface RemedyRow {
   readonly inducedHeatW?: number;
   /** Heat that brings make-up air up to the least temperature at which it may be delivered [W]. */
   readonly temperingW?: number;
-  /** Heating, cooling and fan energy of a year for the hours of use; absent where no year was given [kWh]. */
-  readonly yearlyKWh?: number;
+  /** Energy of a year for the hours of use; absent where no year was given. */
+  readonly year?: RemedyYear;
   readonly upkeep: readonly string[];
   readonly code: readonly CodeReading[];
   readonly assumptions: readonly Assumption[];

@@ -1,4 +1,4 @@
-import type { House } from '@evendraft/house';
+import { insideZoneKinds, type House } from '@evendraft/house';
 import { chooseLimit, type LimitSet } from '@evendraft/rules';
 import type { PressureTarget } from '@evendraft/studies';
 
@@ -7,6 +7,25 @@ export interface LimitTargets {
   readonly targets: readonly PressureTarget[];
   /** Appliances without a limit in the set. Nothing is said of them. */
   readonly withoutLimit: readonly string[];
+}
+
+/**
+ * A pressure above outdoors that no room inside may exceed, as targets.
+ *
+ * @param house - the house
+ * @param limitPa - the highest pressure, above 0 [Pa]
+ * @returns a target for each zone inside the envelope
+ */
+export function targetsAgainstPushing(house: House, limitPa: number): readonly PressureTarget[] {
+  return house.zones
+    .filter(({ kind }) => insideZoneKinds.includes(kind))
+    .map(({ id }) => ({
+      id: `${id}: not pushed outward`,
+      zone: id,
+      quantity: 'zone minus outdoors',
+      limitPa,
+      side: 'not above',
+    }));
 }
 
 /**

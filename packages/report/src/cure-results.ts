@@ -7,6 +7,8 @@ export type CureResults =
   | { readonly status: 'not solved'; readonly why: string }
   | {
       readonly status: 'solved';
+      /** Why flues were not solved again with the cures, as a sentence; absent where they were, or none is to be cured. */
+      readonly fluesNotSolved?: string;
       /** By appliance, in the order of the findings; those without cures are left out. */
       readonly appliances: readonly {
         readonly appliance: string;

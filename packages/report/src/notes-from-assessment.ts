@@ -1,9 +1,14 @@
 import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from './assessment.js';
 import { arithmeticWords } from './internal/arithmetic-words.js';
+import {
+  draftCureHeads,
+  draftCureIntroduction,
+  draftCureRows,
+} from './internal/draft-cure-words.js';
 import { fullStop } from './internal/full-stop.js';
 import { judgedRows, testedStateWords } from './internal/judged-rows.js';
-import { numberPrinter } from './internal/number-printer.js';
+import { numberPrinter, type NumberPrinter } from './internal/number-printer.js';
 import { makeUpSentence } from './internal/size-words.js';
 import { cureWords } from './internal/cure-words.js';
 import { importanceRows, uncertaintyWords } from './internal/uncertainty-words.js';
@@ -35,11 +40,13 @@ export function notesFromAssessment(
   ];
 }
 
-function cureNotes({ cures }: Assessment, system: UnitSystem): readonly ReportNote[] {
+function cureNotes(assessment: Assessment, system: UnitSystem): readonly ReportNote[] {
+  const { cures } = assessment;
   const title = 'Cures, each solved again by itself';
   if (cures.status === 'nothing to cure') return [];
   if (cures.status === 'not solved') return [{ title, sentences: [fullStop(cures.why)] }];
-  const { signedPressure } = numberPrinter(system);
+  const printer = numberPrinter(system);
+  const { signedPressure } = printer;
   const sentence = makeUpSentence(cures, system);
   return [
     {
@@ -56,9 +63,37 @@ function cureNotes({ cures }: Assessment, system: UnitSystem): readonly ReportNo
             return `For the ${appliance}: ${cureWords(cure, system)} After it ${verdict}${numbers}.`;
           }),
         ),
+        ...draftCureSentences(assessment, { printer, system }),
         'A cure is still to be built, assessed and tested; none is a clearance.',
       ],
     },
+  ];
+}
+
+function draftCureSentences(
+  assessment: Assessment,
+  { printer, system }: { readonly printer: NumberPrinter; readonly system: UnitSystem },
+): readonly string[] {
+  const flues = draftCureRows(assessment, printer);
+  const { cures } = assessment;
+  const left =
+    cures.status === 'solved' && cures.fluesNotSolved !== undefined
+      ? [fullStop(cures.fluesNotSolved)]
+      : [];
+  if (flues.length === 0) return left;
+  return [
+    ...draftCureIntroduction(),
+    ...flues.flatMap(({ appliance, rows }) =>
+      rows.map(({ cure, cells }) => {
+        const [then, ...numbers] = cells;
+        const told = numbers.flatMap((value, index) =>
+          value === '' ? [] : [`${draftCureHeads[index + 1]!} ${value}`],
+        );
+        const words = cure === undefined ? 'As it is.' : cureWords(cure, system);
+        return `Flue of the ${appliance}: ${words} Then: ${then}; ${told.join(', ')}.`;
+      }),
+    ),
+    ...left,
   ];
 }
 

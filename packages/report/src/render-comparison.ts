@@ -5,6 +5,7 @@ import { fullStop } from './internal/full-stop.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { obstacleWords, sizeWords } from './internal/size-words.js';
 import { sourceWords } from './internal/source-words.js';
+import { yearSentences } from './internal/year-words.js';
 import { terminalPage, type TerminalPage } from './internal/terminal-page.js';
 import type { Comparison } from './remedy-results.js';
 import type { TerminalOptions } from './render-terminal.js';
@@ -54,7 +55,7 @@ function rankWords({ by, better }: RankCriterion): string {
 
 function table(page: TerminalPage, rows: readonly RemedyRow[], { system }: Options): void {
   const { signedPressure } = numberPrinter(system);
-  const years = rows.some(({ yearlyKWh }) => yearlyKWh !== undefined);
+  const years = rows.some(({ year }) => year !== undefined);
   const units = unitsOf[system];
   page.paragraph(
     `Exhaust in ${units.flow}, face velocity in ${units.speed}, heat in ${units.power}${years ? ', a year in kWh' : ''}.`,
@@ -81,7 +82,7 @@ function table(page: TerminalPage, rows: readonly RemedyRow[], { system }: Optio
       number(row.exhaustFlowM3PerS, 'volumeFlow', { unit: units.flow, decimals: 0 }),
       number(row.faceVelocityMPerS, 'speed', { unit: units.speed, decimals: units.speedDecimals }),
       number(row.inducedHeatW, 'power', { unit: units.power, decimals: 1 }),
-      ...(years ? [row.yearlyKWh?.toFixed(0) ?? ''] : []),
+      ...(years ? [row.year?.totalKWh.toFixed(0) ?? ''] : []),
     ]),
   );
 }
@@ -130,6 +131,9 @@ function oneRow(
     detail(
       `Heat to bring its air up to 10 °C before it is delivered: ${heatWords(row.temperingW, system)}.`,
     );
+  }
+  if (row.year !== undefined) {
+    for (const sentence of yearSentences(row.year, system)) detail(sentence);
   }
   for (const { rule, standing, why, source } of code) {
     detail(`Code: ${rule}: ${standing}. ${fullStop(why)} ${sourceWords(source)}.`);

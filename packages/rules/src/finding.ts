@@ -3,6 +3,14 @@ import type { Source } from '@evendraft/house';
 /** The four things that may be said. None of them is a clearance. */
 export type Verdict = 'within the limit' | 'near the limit' | 'beyond the limit' | 'not judged';
 
+/** Order of urgency; what was not judged comes before what is within a limit. */
+export const verdictsByUrgency: readonly Verdict[] = [
+  'beyond the limit',
+  'near the limit',
+  'not judged',
+  'within the limit',
+];
+
 /** What a limit limits. */
 export type LimitedQuantity = 'change from baseline' | 'zone minus outdoors';
 

@@ -9,6 +9,7 @@ export { chooseLimit } from './choose-limit.js';
 export type { LimitChoice, MissingFact } from './choose-limit.js';
 export { cureKinds, cureOrders, cureOrderSource } from './cures/cure-orders.js';
 export type { CuredFinding, CureKind, CureOrder } from './cures/cure-orders.js';
+export { verdictsByUrgency } from './finding.js';
 export type { Finding, FindingSituation, LimitedQuantity, Verdict } from './finding.js';
 export type {
   AmbientCoLevel,

@@ -23,6 +23,8 @@ export interface CombustionFinding {
     readonly firing: Readonly<Record<string, string>>;
   };
   readonly finding: RuleFinding;
+  /** Draft [Pa], spillage time [s] or carbon monoxide [ppm]; null where spillage does not end or gas gathers without end. */
+  readonly found: number | null;
 }
 
 /** A study of combustion to be judged. */
@@ -80,7 +82,10 @@ function drafts(
       draftPa: draftOf(worst),
     });
     return findings.map((finding) =>
-      about('draft', { appliance: appliance.id, situation: worst, finding }),
+      about('draft', {
+        ...{ appliance: appliance.id, situation: worst, finding },
+        found: draftOf(worst),
+      }),
     );
   });
 }
@@ -97,7 +102,7 @@ function spillageTimes(
   if (worst === undefined) return [];
   return courses.flatMap(({ start, spillageS }) =>
     judgeSpillageTime({ limitSet, appliance, vent: start, spillageS }).map((finding) =>
-      about('spillage time', { appliance, situation: worst, finding }),
+      about('spillage time', { appliance, situation: worst, finding, found: spillageS }),
     ),
   );
 }
@@ -114,6 +119,7 @@ function carbonMonoxide(
     about('carbon monoxide', {
       appliance,
       situation: spilled,
+      found: zone.carbonMonoxidePpm,
       finding: {
         ...finding,
         notes: [
@@ -127,7 +133,7 @@ function carbonMonoxide(
 
 function about(
   subject: CombustionSubject,
-  of: Pick<CombustionFinding, 'appliance' | 'situation' | 'finding'>,
+  of: Pick<CombustionFinding, 'appliance' | 'situation' | 'finding' | 'found'>,
 ): CombustionFinding {
   const { label, weather, airtightness, firing } = of.situation;
   return {
@@ -135,6 +141,7 @@ function about(
     about: subject,
     situation: { label, weather, airtightness, firing },
     finding: { ...of.finding, notes: [...of.finding.notes, studied] },
+    found: of.found,
   };
 }
 

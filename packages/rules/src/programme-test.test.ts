@@ -1,5 +1,11 @@
-import { compileHouse, parseHouse, type CompiledHouse } from '@evendraft/house';
-import { worstCaseStudy } from '@evendraft/studies';
+import {
+  baselineOf,
+  compileHouse,
+  houseWeather,
+  parseHouse,
+  type CompiledHouse,
+} from '@evendraft/house';
+import { resolveColumns, worstCaseStudy } from '@evendraft/studies';
 import { describe, expect, it } from 'vitest';
 import { judge } from './judge.js';
 import { limitSetById } from './limit-set-by-id.js';
@@ -27,8 +33,8 @@ const file = {
   },
 };
 
-function compiled(): CompiledHouse {
-  const parsed = parseHouse(file);
+function compiled(changes: object = {}): CompiledHouse {
+  const parsed = parseHouse({ ...file, ...changes });
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
   const result = compileHouse(parsed.house);
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
@@ -88,5 +94,51 @@ describe('a programme’s own test', () => {
     for (const { changeFromBaselinePa } of test.situations.flatMap(({ zones }) => zones)) {
       expect(Math.abs(changeFromBaselinePa)).toBeLessThan(1e-9);
     }
+  });
+
+  it('counts the fall from the highest baseline, and says so, where either of two flues may carry air down', () => {
+    const flue = (height: string) => ({
+      height,
+      diameter: '6 in',
+      construction: 'double-wall gas vent',
+      draftHood: true,
+      duringTest: 'sealed',
+    });
+    const house = compiled({
+      airtightness: '150 cfm at 50 Pa',
+      appliances: {
+        boiler: {
+          vent: 'natural draft',
+          kind: 'boiler',
+          fuel: 'gas',
+          zone: 'main',
+          flue: flue('24 ft'),
+        },
+        stove: {
+          vent: 'natural draft',
+          kind: 'wood stove',
+          fuel: 'wood',
+          zone: 'main',
+          flue: flue('15 ft'),
+        },
+      },
+      weather: [{ name: 'cold', outdoorTemperature: '0 F', wind: 'calm' }],
+    });
+    const test = programmeTest(house, set('vent-type-table'));
+    const weather = houseWeather(house.house, house.house.weathers[0]!);
+    const before = test.states[0]!.baseline ?? baselineOf(test.states[0]!.state);
+    const { span } = resolveColumns(house, { state: before, weather, airtightnessCase: 0 });
+    expect(span!.highestPa[0]! - span!.lowestPa[0]!).toBeGreaterThan(1);
+    const [situation] = test.situations;
+    const { pressurePa, changeFromBaselinePa } = situation!.zones[0]!;
+    expect(pressurePa - changeFromBaselinePa).toBeCloseTo(span!.highestPa[0]!, 9);
+    const [finding] = judge({
+      house: house.house,
+      worstCase: test,
+      limitSet: set('vent-type-table'),
+    });
+    expect(finding?.notes.join(' ')).toContain(
+      'counted from the balance with the highest pressure',
+    );
   });
 });

@@ -20,7 +20,7 @@ export function sensibleHeat(
   return massFlowKgPerS * airSpecificHeat * (temperaturesC.to - temperaturesC.from);
 }
 
-/** A year of outdoor temperatures: degree days to base temperatures of the caller's choice, or every hour. */
+/** A year of weather: degree days to base temperatures of the caller's choice, or every hour. */
 export type YearOfWeather =
   | {
       readonly kind: 'degree days';
@@ -28,7 +28,16 @@ export type YearOfWeather =
       readonly heatingKelvinDays: number;
       readonly coolingKelvinDays: number;
     }
-  | { readonly kind: 'hourly'; readonly temperaturesC: ArrayLike<number> };
+  | {
+      readonly kind: 'hourly';
+      readonly temperaturesC: ArrayLike<number>;
+      /** At eave height of the house; still air when absent [m/s]. */
+      readonly windSpeedsMPerS?: ArrayLike<number>;
+      /** Direction the wind comes from, clockwise from north; from the front when absent [°]. */
+      readonly windFromDeg?: ArrayLike<number>;
+      /** At the place, not reduced to sea level; standard at the house's altitude when absent [Pa]. */
+      readonly pressuresPa?: ArrayLike<number>;
+    };
 
 /** What a flow of outdoor air costs over a year. */
 export interface YearlyAirHeat {

@@ -100,7 +100,11 @@ export async function attributionStudy(
       ),
     );
     solves += states.length;
-    return solveStates(place, states).map((row) => row?.[zone] ?? Number.NaN);
+    // With nothing running it is the baseline, from which the fall is counted.
+    return solveStates(place, states).map((row, index) => {
+      const pressuresPa = sets[index]!.length === 0 ? row?.highestPa : row?.lowestPa;
+      return pressuresPa?.[zone] ?? Number.NaN;
+    });
   };
 
   const exact = players.length <= mostExact;

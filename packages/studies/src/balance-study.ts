@@ -10,6 +10,7 @@ import type { Balance, SolveResult } from '@evendraft/network';
 import { lawRangeWarnings } from './law-range-warnings.js';
 import { resolveColumns, type ResolvedSituation } from './resolve-columns.js';
 import type {
+  BalanceCount,
   ColumnFindings,
   DeliveredFlow,
   MakeUpFlow,
@@ -30,11 +31,19 @@ export interface BalanceQuestion {
 
 /** Pressures of the baseline that belongs to a question, zone by zone [Pa], or why it has none. */
 export type BaselineResult =
-  | { readonly status: 'solved'; readonly pressuresPa: readonly number[] }
+  | {
+      readonly status: 'solved';
+      readonly pressuresPa: readonly number[];
+      /** Present where air in a shaft or flue may go either way. */
+      readonly columns?: BalanceCount;
+    }
   | { readonly status: 'not solved'; readonly unsolved: UnsolvedState };
 
 /**
  * Pressures with everything off, in the same weather, doors and airtightness as a question.
+ *
+ * A fall is counted from the baseline. Where air in shafts and flues can stand in several ways each zone takes its
+ * highest pressure over all stable balances, so that no fall is counted too small.
  *
  * @param compiled - the compiled house
  * @param question - the state whose baseline is wanted
@@ -42,14 +51,17 @@ export type BaselineResult =
  */
 export function baselineStudy(compiled: CompiledHouse, question: BalanceQuestion): BaselineResult {
   const baseline = { ...question, state: baselineOf(question.state) };
-  const { result } = solve(compiled, baseline);
-  if (result.status === 'solved') {
-    const zones = compiled.house.zones.length;
-    return { status: 'solved', pressuresPa: Array.from(result.pressuresPa.subarray(0, zones)) };
+  const { result, span, columns } = solve(compiled, baseline);
+  if (result.status !== 'solved') {
+    const situation = situationOf(compiled, baseline);
+    return { status: 'not solved', unsolved: unsolvedState(compiled, situation, result) };
   }
+  const pressuresPa =
+    span?.highestPa ?? result.pressuresPa.subarray(0, compiled.house.zones.length);
   return {
-    status: 'not solved',
-    unsolved: unsolvedState(compiled, situationOf(compiled, baseline), result),
+    status: 'solved',
+    pressuresPa: Array.from(pressuresPa),
+    ...(columns === undefined ? {} : { columns: countOf(columns) }),
   };
 }
 
@@ -68,14 +80,15 @@ export function balanceStudy(
 ): StateBalance | UnsolvedState {
   if (baseline.status === 'not solved') return baseline.unsolved;
   const situation = situationOf(compiled, question);
-  const { result, followed, columns } = solve(compiled, question);
+  const { result, span, followed, columns } = solve(compiled, question);
   if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
+  const { lowestPa } = span ?? { lowestPa: result.pressuresPa };
   const warnings = lawRangeWarnings(compiled, result, question.weather);
   return {
     ...situation,
     status: 'solved',
     zones: compiled.house.zones.map((zone, i) => {
-      const pressurePa = result.pressuresPa[i] ?? Number.NaN;
+      const pressurePa = lowestPa[i] ?? Number.NaN;
       return {
         zone: zone.id,
         pressurePa,
@@ -85,6 +98,7 @@ export function balanceStudy(
     devices: deliveredFlows(compiled, { followed, question, balance: result }),
     makeUp: makeUpFlows(compiled, followed, result),
     ...(columns === undefined ? {} : { columns }),
+    ...(baseline.columns === undefined ? {} : { baselineColumns: baseline.columns }),
     ...(warnings.length === 0 ? {} : { warnings }),
     proof: proofSummary(compiled, result, columns),
   };
@@ -93,6 +107,10 @@ export function balanceStudy(
 function solve(compiled: CompiledHouse, question: BalanceQuestion): ResolvedSituation {
   const { state, weather, airtightnessCase = 0 } = question;
   return resolveColumns(compiled, { state, weather, airtightnessCase });
+}
+
+function countOf({ stableBalances, counted, complete }: ColumnFindings): BalanceCount {
+  return { stableBalances, counted, complete };
 }
 
 function situationOf(compiled: CompiledHouse, question: BalanceQuestion): Situation {

@@ -132,6 +132,8 @@ export type { CollarInlet, Vent, VentMember, VentSystem } from './combustion/ven
 export type { MemberAtFlow, VentsAtFlows } from './combustion/vents-at-flows.js';
 export type { VentGas } from './combustion/vent-gas.js';
 export type { CourseFlue } from './combustion/warm-up-course.js';
+export { yearlyAirStudy } from './yearly-air-study.js';
+export type { HourlyYear, YearlyAirStudy } from './yearly-air-study.js';
 export { worstOfBalances } from './worst-of-balances.js';
 export type {
   ApplianceWorst,

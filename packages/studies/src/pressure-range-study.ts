@@ -4,7 +4,7 @@ import {
   stateLabel,
   type CompiledHouse,
 } from '@evendraft/house';
-import type { ExtremeKind } from './internal/keep-extremes.js';
+import { extremeIn, type ExtremeKind } from './internal/keep-extremes.js';
 import { nextTurn } from './internal/next-turn.js';
 import { searchExtremes } from './internal/search-extremes.js';
 import type { StudyOptions } from './study-options.js';
@@ -63,8 +63,7 @@ export async function pressureRangeStudy(
     const best = found.find((each) => each.kind === kind && each.zone === zone);
     if (best === undefined) return undefined;
     const { state, weather, airtightnessCase = 0 } = best.question;
-    const pressurePa = best.pressuresPa[zone]!;
-    const baselinePa = best.baselinePa[zone]!;
+    const { pressurePa, baselinePa } = extremeIn(best, kind, zone);
     return {
       state,
       label: stateLabel(house, state),

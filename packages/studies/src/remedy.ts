@@ -42,4 +42,12 @@ export interface Remedy {
    * @returns a changed copy
    */
   houseWith(size: number): House;
+  /**
+   * The house whose control stands at the end of its band that brings in most air; absent where there is no band.
+   * {@link Remedy.houseWith} has the end that brings in least.
+   *
+   * @param size - one of the sizes offered
+   * @returns a changed copy
+   */
+  houseAtMost?(size: number): House;
 }

@@ -1,12 +1,17 @@
 import { compileHouse, houseWeather, parseHouse, type CompiledHouse } from '@evendraft/house';
 import { describe, expect, it } from 'vitest';
 import { solveNetwork } from '@evendraft/network';
-import { balanceStudy } from './balance-study.js';
+import { balanceStudy, baselineStudy } from './balance-study.js';
 import { resolveColumns } from './resolve-columns.js';
 import { worstCaseStudy, type WorstCaseStudy } from './worst-case-study.js';
 
 /** A closet that a shaft of 8 m connects to outdoors, and a door and leaks to the rest of the house. */
-function compiled(outdoors: string, shaft: object = { endHeight: '8 m' }): CompiledHouse {
+function compiled(
+  outdoors: string,
+  shaft: object = { endHeight: '8 m' },
+  second?: object,
+): CompiledHouse {
+  const hole = { zone: 'closet', to: 'roof', netFreeArea: '200 cm2', duringTest: 'sealed' };
   const read = parseHouse({
     evendraft: 1,
     name: 'Aspen Steps 2',
@@ -18,7 +23,8 @@ function compiled(outdoors: string, shaft: object = { endHeight: '8 m' }): Compi
     },
     doors: { door: { between: ['main', 'closet'] } },
     openings: {
-      shaft: { zone: 'closet', to: 'roof', netFreeArea: '200 cm2', duringTest: 'sealed', ...shaft },
+      shaft: { ...hole, ...shaft },
+      ...(second && { second: { ...hole, ...second } }),
     },
     exhaust: {
       hood: { kind: 'hood', flow: '150 L/s', constantFlow: { upTo: '500 Pa' } },
@@ -104,5 +110,44 @@ describe('resolveColumns', () => {
     // It is one of two, so that nothing says it were the only one; its own error is bounded all the same.
     expect(balance.proof.unique).toBe(false);
     expect(balance.proof.enclosureRadiusPa).toBeLessThan(1e-6);
+  });
+
+  it('counts a fall from the highest baseline, where two shafts can stand in two ways with everything off', async () => {
+    const house = compiled('-10 C', { endHeight: '8 m' }, { endHeight: '5 m' });
+    const weather = houseWeather(house.house, house.house.weathers[0]!);
+    const doors = { door: 'shut' } as const;
+    const state = { running: { fan: 'on' }, doors } as const;
+    const off = resolved(house);
+    expect(off.columns).toMatchObject({ stableBalances: 2, counted: true });
+    const closet = 1;
+    const { lowestPa, highestPa } = off.span!;
+    expect(highestPa[closet]! - lowestPa[closet]!).toBeGreaterThan(1);
+
+    const baseline = baselineStudy(house, { state, weather });
+    if (baseline.status !== 'solved') throw new Error('not solved');
+    expect(baseline.pressuresPa[closet]).toBe(highestPa[closet]);
+    expect(baseline.columns).toEqual({ stableBalances: 2, counted: true, complete: true });
+
+    const balance = balanceStudy(house, { state, weather });
+    if (balance.status !== 'solved') throw new Error(balance.hint);
+    const lowest = resolved(house, { fan: 'on' }).span!.lowestPa[closet]!;
+    expect(balance.zones[closet]!.pressurePa).toBe(lowest);
+    expect(balance.zones[closet]!.changeFromBaselinePa).toBe(lowest - highestPa[closet]!);
+    expect(balance.baselineColumns?.stableBalances).toBe(2);
+    const shown = (side: 'lowest' | 'highest'): number => {
+      const situation = { state: { running: {}, doors }, weather, airtightnessCase: 0 };
+      const { result } = resolveColumns(house, situation, side);
+      return result.status === 'solved' ? result.pressuresPa[closet]! : Number.NaN;
+    };
+    expect(shown('highest')).toBeGreaterThan(shown('lowest') + 1);
+
+    // In a worst case and in a search alike: no fall that its own situations do not give.
+    const falls = [Infinity, 1].map(async (listUpTo) => {
+      const { zones } = await worstCaseStudy(house, { listUpTo });
+      return zones[closet]!.largestFall.changeFromBaselinePa;
+    });
+    const [listed, searched] = await Promise.all(falls);
+    expect(Math.abs(searched! - listed!)).toBeLessThan(1e-4);
+    expect(listed).toBeLessThanOrEqual(lowest - highestPa[closet]!);
   });
 });

@@ -1,4 +1,4 @@
-import { houseScenario, type CompiledHouse, type HouseLink } from '@evendraft/house';
+import type { CompiledHouse, HouseLink } from '@evendraft/house';
 import { neutralLevelOf } from '@evendraft/network';
 import type { BalanceQuestion } from './balance-study.js';
 import { farEnds } from './internal/far-ends.js';
@@ -48,10 +48,8 @@ export function sectionStudy(
   question: BalanceQuestion,
 ): SectionStudy | undefined {
   const { state, weather, airtightnessCase = 0 } = question;
-  const situation = { state, weather, airtightnessCase };
-  const { result } = resolveColumns(compiled, situation);
+  const { result, scenario } = resolveColumns(compiled, { state, weather, airtightnessCase });
   if (result.status !== 'solved') return undefined;
-  const { scenario } = houseScenario(compiled, situation);
   const { house, network } = compiled;
   const ends = farEnds(compiled);
   return {

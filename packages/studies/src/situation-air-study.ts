@@ -51,11 +51,12 @@ export function situationAirStudy(
   question: BalanceQuestion,
   deliveryC: number = usualDeliveryC,
 ): SituationAir | undefined {
-  const balance = solve(compiled, question);
-  const baseline = solve(compiled, { ...question, state: baselineOf(question.state) });
+  const balance = solve(compiled, question, 'lowest');
+  const before = { ...question, state: baselineOf(question.state) };
+  const baseline = solve(compiled, before, 'highest');
   if (balance === undefined || baseline === undefined) return undefined;
   const now = crossing(compiled, question, balance);
-  const before = crossing(compiled, question, baseline);
+  const earlier = crossing(compiled, question, baseline);
   const entries = entriesOf(compiled, balance);
   const outdoorC = question.weather.outdoorAir.temperatureC;
   const delivered = entries
@@ -64,17 +65,21 @@ export function situationAirStudy(
   return {
     question: 'air of a situation',
     inflowKgPerS: now.inflowKgPerS,
-    baselineInflowKgPerS: before.inflowKgPerS,
+    baselineInflowKgPerS: earlier.inflowKgPerS,
     heatW: now.heatW,
-    inducedHeatW: now.heatW - before.heatW,
+    inducedHeatW: now.heatW - earlier.heatW,
     temperingW: Math.max(0, sensibleHeat(delivered, { from: outdoorC, to: deliveryC })),
     entries: entries.map(({ entry }) => entry),
   };
 }
 
-function solve(compiled: CompiledHouse, question: BalanceQuestion): Balance | undefined {
+function solve(
+  compiled: CompiledHouse,
+  question: BalanceQuestion,
+  shown: 'lowest' | 'highest',
+): Balance | undefined {
   const { state, weather, airtightnessCase = 0 } = question;
-  const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
+  const { result } = resolveColumns(compiled, { state, weather, airtightnessCase }, shown);
   return result.status === 'solved' ? result : undefined;
 }
 

@@ -162,6 +162,42 @@ describe('the size of a remedy', () => {
     expect((0.8 * result.size) / (0.3 - leaks(5))).toBeLessThan(1.0051);
   });
 
+  it('holds suction at the lower end of a control band, and pressure outward at the upper', async () => {
+    const house = room(0.3);
+    const notAbove: PressureTarget = {
+      id: 'walls',
+      zone: 'hall',
+      quantity: 'zone minus outdoors',
+      limitPa: 1,
+      side: 'not above',
+    };
+    const targets = [notAbove, notBelow(-5)];
+    const ask = (shortfall: number, overshoot: number) => {
+      const remedy = poweredMakeUp(house, { ...inPlace, follows: 'hood', shortfall, overshoot });
+      return sizeRemedy(house, { remedy, targets });
+    };
+    const narrow = sized(await ask(0.1, 0.1));
+    const least = (0.3 - leaks(5)) / 0.9;
+    expect(narrow.size / least).toBeGreaterThan(0.9999);
+    expect(narrow.size / least).toBeLessThan(1.0051);
+    // At the upper end the fan brings in 1.1 of it; what the hood does not take leaves through the leaks.
+    const [pushed, drawn] = narrow.margins;
+    expect(pushed!.target.id).toBe('walls');
+    // To five digits: near zero the law of the leaks is smoothed.
+    expect(leaks(pushed!.valuePa) / (1.1 * narrow.size - 0.3)).toBeCloseTo(1, 5);
+    expect(leaks(-drawn!.valuePa) / (0.3 - 0.9 * narrow.size)).toBeCloseTo(1, 5);
+    // From 0.6 to 1.4 of what is set no flow does both: 0.425 m³/s at least against 0.226 at most.
+    expect((await ask(0.4, 0.4)).status).toBe('impossible');
+  });
+
+  it('refuses a control band that is upside down', () => {
+    const band = (shortfall: number, overshoot: number) => () =>
+      poweredMakeUp(room(0.3), { ...inPlace, follows: 'hood', shortfall, overshoot });
+    expect(band(1, 0)).toThrow('shortfall');
+    expect(band(-0.1, 0)).toThrow('shortfall');
+    expect(band(0, -0.1)).toThrow('overshoot');
+  });
+
   it('finds the largest cap and the largest exhaust without make-up air', async () => {
     const house = room(0.3);
     const cap = sized(

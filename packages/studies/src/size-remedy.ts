@@ -59,7 +59,8 @@ const bracketRatio = 1.005;
  * Finds the size of a remedy that keeps every target in every state, weather and airtightness case.
  *
  * Every size offered is tried; where any size may be had, a row of sizes and then the bracket between the last
- * that fails and the first that holds, down to half a per cent. A size fails by one situation that is solved; it
+ * that fails and the first that holds, down to half a per cent, also where what holds lies between a size that
+ * draws too much and one that pushes too much. A size fails by one situation that is solved; it
  * holds only by a search of all of them, those included in which an interlocked damper stays shut. Nothing is
  * assumed of how pressures answer to the size: a larger leeward or high opening can deepen the suction.
  *
@@ -93,7 +94,10 @@ export async function sizeRemedy(
     await nextTurn();
     signal?.throwIfAborted();
   }
-  if (remedy.offered.kind === 'any') await narrow(trial, remedy);
+  if (remedy.offered.kind === 'any') {
+    await findWindow(trial);
+    await narrow(trial, remedy);
+  }
   onProgress?.(sizes.length + 1, sizes.length + 1);
 
   const tried = trial.tried();
@@ -123,6 +127,26 @@ export async function sizeRemedy(
     ...(failsAt === undefined ? {} : { failsAt }),
     proved,
   };
+}
+
+/**
+ * Looks for sizes that hold between neighbours of which one draws too much and the other pushes too much: what
+ * holds may be narrower than the row of sizes.
+ */
+async function findWindow(trial: RemedyTrial): Promise<void> {
+  for (let halving = 0; halving < 40; halving += 1) {
+    const tried = trial.tried();
+    if (tried.some(({ holds }) => holds)) return;
+    const place = tried.findIndex(({ size }, index) => {
+      const before = tried[index - 1]?.size;
+      if (before === undefined || size / before < bracketRatio) return false;
+      const [one, other] = [trial.failedSide(before), trial.failedSide(size)];
+      return one !== undefined && other !== undefined && one !== other;
+    });
+    const [low, high] = [tried[place - 1], tried[place]];
+    if (low === undefined || high === undefined) return;
+    await trial.at(Math.sqrt(low.size * high.size));
+  }
 }
 
 /** Narrows the bracket before the first size that holds, seen from the wanted side. */

@@ -4,9 +4,15 @@ import type { OperatingState } from '@evendraft/house';
 /** Pressure of one zone in one state. */
 export interface ZonePressure {
   readonly zone: string;
-  /** At the zone's floor, minus undisturbed outdoors at the same height [Pa]. */
+  /**
+   * At the zone's floor, minus undisturbed outdoors at the same height; where several balances are stable, the
+   * zone's lowest [Pa].
+   */
   readonly pressurePa: number;
-  /** Minus the same in the baseline of the same weather, doors and airtightness [Pa]. */
+  /**
+   * Minus the same in the baseline of the same weather, doors and airtightness; where several of its balances are
+   * stable, minus the zone's highest [Pa].
+   */
   readonly changeFromBaselinePa: number;
 }
 
@@ -73,12 +79,18 @@ export interface Situation {
   readonly airtightness: string;
 }
 
-/** How the columns of shafts, vertical ducts and flues stand in one balance. */
-export interface ColumnFindings {
-  /** Stable balances that this situation has; the one shown has the lowest pressure where an appliance stands. */
+/** How many balances a situation has in which air may go either way in shafts, vertical ducts and flues. */
+export interface BalanceCount {
+  /** Stable balances that were found. */
   readonly stableBalances: number;
-  /** No balance can have been missed. */
+  /** These are all; where not, all that were left out lie between them in every zone. */
+  readonly counted: boolean;
+  /** No balance that is lower or higher in any zone can have been missed. */
   readonly complete: boolean;
+}
+
+/** How the columns of shafts, vertical ducts and flues stand in the balance shown. */
+export interface ColumnFindings extends BalanceCount {
   readonly states: readonly {
     /** Name of the item in the house file. */
     readonly item: string;
@@ -94,8 +106,10 @@ export interface StateBalance extends Situation {
   readonly zones: readonly ZonePressure[];
   readonly devices: readonly DeliveredFlow[];
   readonly makeUp: readonly MakeUpFlow[];
-  /** Present where air in a shaft or flue may go either way. */
+  /** Present where air in a shaft or flue may go either way; flows are those of the balance that it tells of. */
   readonly columns?: ColumnFindings;
+  /** Present where that holds for its baseline. */
+  readonly baselineColumns?: BalanceCount;
   /** Parts whose law is used beyond its range; absent where there is none. */
   readonly warnings?: readonly LawRangeWarning[];
   readonly proof: ProofSummary;

@@ -68,9 +68,11 @@ export async function togetherStudy(
         rows.forEach((row, bits) => {
           keeps[bits] &&= held.every(({ quantity, side, limitPa, index }) => {
             if (row === undefined || baseline === undefined) return false;
-            const from = quantity === 'change from baseline' ? baseline[index]! : 0;
-            const value = row[index]! - from;
-            return side === 'not below' ? value >= limitPa : value <= limitPa;
+            const change = quantity === 'change from baseline';
+            // Of several balances the baseline takes the one that makes the change greatest.
+            return side === 'not below'
+              ? row.lowestPa[index]! - (change ? baseline.highestPa[index]! : 0) >= limitPa
+              : row.highestPa[index]! - (change ? baseline.lowestPa[index]! : 0) <= limitPa;
           });
         });
         await nextTurn();

@@ -3,7 +3,12 @@ import type { BuiltNetwork, SolverPool } from '@evendraft/network';
 import type { BalanceQuestion } from './balance-study.js';
 import { randomNumbers } from './internal/random-numbers.js';
 import { restAtTimes } from './internal/rest-at-times.js';
-import { sampleRows, type AskedRows, type SampleOutcome } from './internal/sample-rows.js';
+import {
+  sampleRows,
+  type AskedRow,
+  type AskedRows,
+  type SampleOutcome,
+} from './internal/sample-rows.js';
 import { summarizeSamples } from './internal/summarize-samples.js';
 import { knobsOf, type Knobs } from './internal/uncertain-knobs.js';
 import type { PressureTarget } from './pressure-target.js';
@@ -64,7 +69,14 @@ export async function uncertaintyStudy(
   question: UncertaintyQuestion,
   options: UncertaintyOptions = {},
 ): Promise<UncertaintyStudy> {
-  const { samples = usualSamples, seed = 1, signal, whenStopped = 'reject', onProgress, createPool } = options;
+  const {
+    samples = usualSamples,
+    seed = 1,
+    signal,
+    whenStopped = 'reject',
+    onProgress,
+    createPool,
+  } = options;
   const { ranges, situations, targets = [] } = question;
   requireSense(compiled, question, samples);
   const knobs = knobsOf(compiled, ranges);
@@ -175,21 +187,24 @@ function variantsOf(compiled: CompiledHouse, { exponent }: Knobs): readonly Vari
 }
 
 function withBaselines(situations: readonly BalanceQuestion[]): AskedRows {
-  const rows: BalanceQuestion[] = [];
-  const place = (question: BalanceQuestion): number => {
-    const key = keyOf(question);
-    const known = rows.findIndex((row) => keyOf(row) === key);
-    return known >= 0 ? known : rows.push(question) - 1;
+  const rows: AskedRow[] = [];
+  const place = (row: AskedRow): number => {
+    const key = keyOf(row);
+    const known = rows.findIndex((other) => keyOf(other) === key);
+    return known >= 0 ? known : rows.push(row) - 1;
   };
   const pairs = situations.map((question) => ({
-    row: place(question),
-    baseline: place({ ...question, state: baselineOf(question.state) }),
+    row: place({ question, shown: 'lowest' }),
+    baseline: place({
+      question: { ...question, state: baselineOf(question.state) },
+      shown: 'highest',
+    }),
   }));
   return { rows, pairs };
 }
 
-function keyOf({ state, weather, airtightnessCase }: BalanceQuestion): string {
-  return JSON.stringify([state, weather.name, airtightnessCase ?? 0]);
+function keyOf({ question: { state, weather, airtightnessCase }, shown }: AskedRow): string {
+  return JSON.stringify([state, weather.name, airtightnessCase ?? 0, shown]);
 }
 
 function requireSense(

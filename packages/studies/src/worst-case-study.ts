@@ -1,6 +1,10 @@
 import { countOperatingStates, houseWeather, type CompiledHouse } from '@evendraft/house';
 import type { BalanceQuestion } from './balance-study.js';
-import { baselineKey, listedSituations, solverWithBaselines } from './internal/listed-situations.js';
+import {
+  baselineKey,
+  listedSituations,
+  solverWithBaselines,
+} from './internal/listed-situations.js';
 import { nextTurn } from './internal/next-turn.js';
 import { restAtTimes } from './internal/rest-at-times.js';
 import { searchExtremes, type Extremes } from './internal/search-extremes.js';

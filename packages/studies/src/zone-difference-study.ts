@@ -79,11 +79,17 @@ export async function zoneDifferenceStudy(
           else {
             const state = block[index]!;
             places.forEach(([one, other], pair) => {
-              const differencePa = row[one]! - row[other]!;
               const label = stateLabel(house, state);
-              const found = { state, label, weather: weather.name, airtightness, differencePa };
-              if (differencePa < (least[pair]?.differencePa ?? Infinity)) least[pair] = found;
-              if (differencePa > (most[pair]?.differencePa ?? -Infinity)) most[pair] = found;
+              const found = { state, label, weather: weather.name, airtightness };
+              // Of several balances that which sets the two furthest apart, or a bound on it.
+              const low = row.lowestPa[one]! - row.highestPa[other]!;
+              const high = row.highestPa[one]! - row.lowestPa[other]!;
+              if (low < (least[pair]?.differencePa ?? Infinity)) {
+                least[pair] = { ...found, differencePa: low };
+              }
+              if (high > (most[pair]?.differencePa ?? -Infinity)) {
+                most[pair] = { ...found, differencePa: high };
+              }
             });
           }
         });

@@ -145,7 +145,10 @@ export interface FlowLaw<Description> {
    * round when its airs are exchanged.
    */
   readonly tallyBlock?: TallyBlock;
-  /** Likewise the tangents at the flows of the chords, for the start; it leaves slopes alone in the state. */
+  /**
+   * Likewise the tangents at the flows of the chords, for the start; it leaves these flows in the state, and the
+   * pressure differences and slopes that the law has there.
+   */
   readonly tallyStartBlock?: TallyBlock;
   /**
    * The streams of a law through which air can flow both ways at once, whose difference is the net flow at scale 1;

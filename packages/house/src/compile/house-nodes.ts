@@ -7,13 +7,22 @@ import type { Junction } from './house-link.js';
 export const faces: readonly Face[] = ['front', 'right', 'back', 'left'];
 
 /** Boundaries that every house has. A user's name cannot begin with `@`. */
-const outdoorIds = ['@outdoors', '@front', '@right', '@back', '@left', '@roof'] as const;
+const outdoorIds = [
+  '@outdoors',
+  '@front',
+  '@right',
+  '@back',
+  '@left',
+  '@above roof',
+  '@roof',
+] as const;
 
 /** Nodes of a network: what a house's zones and its surroundings become. */
 export type HouseNodes = Pick<NetworkDescription, 'outdoorAir' | 'zones' | 'boundaries'>;
 
 /**
- * Zones and boundaries of a house in a weather. Outdoors is six boundaries: calm air, four faces, the roof.
+ * Zones and boundaries of a house in a weather. Outdoors is seven boundaries: calm air, four faces, outlets above
+ * the roof, the roof itself.
  * Junctions are appended to the house's zones, each with the air of the node that feeds it.
  *
  * @param house - the house
@@ -67,12 +76,12 @@ export function houseNodes(
 }
 
 /**
- * The node at which an outlet ends.
+ * The node at which an opening ends.
  *
- * @param outlet - the outlet
+ * @param outlet - where it ends
  * @returns id of a zone or boundary
  */
-export function outletNode(outlet: Outlet): string {
+export function openingNode(outlet: Outlet): string {
   switch (outlet.kind) {
     case 'outdoors':
       return '@outdoors';
@@ -85,4 +94,14 @@ export function outletNode(outlet: Outlet): string {
     case 'surrounding':
       return outlet.surrounding;
   }
+}
+
+/**
+ * The node at which a flue, a fan or a ventilator ends; at the roof it stands above it.
+ *
+ * @param outlet - where it ends
+ * @returns id of a zone or boundary
+ */
+export function outletNode(outlet: Outlet): string {
+  return outlet.kind === 'roof' ? '@above roof' : openingNode(outlet);
 }

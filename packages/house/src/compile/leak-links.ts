@@ -1,6 +1,6 @@
 import type { House, LeakShare } from '../house.js';
 import type { HouseLink } from './house-link.js';
-import { faces, outletNode } from './house-nodes.js';
+import { faces, openingNode } from './house-nodes.js';
 import { linkId } from './link-id.js';
 
 /** Wall leakage is spread evenly over the height, as this many strips with the leak at mid-height. */
@@ -34,7 +34,7 @@ function shareLinks(
   const nodes =
     onWalls && to.kind === 'outdoors'
       ? faces.map((face) => `@${face}`)
-      : [surface === 'ceiling' && to.kind === 'outdoors' ? '@roof' : outletNode(to)];
+      : [surface === 'ceiling' && to.kind === 'outdoors' ? '@roof' : openingNode(to)];
   const heights = onWalls
     ? Array.from(
         { length: wallStrips },

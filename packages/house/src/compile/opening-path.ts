@@ -2,7 +2,7 @@ import type { FlowLawDescription } from '@evendraft/airflow';
 import type { House, MakeUpOpening, Opening, PathPart } from '../house.js';
 import { floorOf } from './floor-of.js';
 import type { HousePaths, LinkRole } from './house-link.js';
-import { outletNode } from './house-nodes.js';
+import { openingNode } from './house-nodes.js';
 import { partStages } from './part-stages.js';
 import { opensInward } from './opens-inward.js';
 import { seriesPath, type SeriesLaw } from './series-path.js';
@@ -47,7 +47,7 @@ function inwardPath(
   laws: readonly MainLaw[],
 ): HousePaths {
   const { id, origin, zone, to, heightM, riseM = 0, parts = [] } = item;
-  const outlet = outletNode(to);
+  const outlet = openingNode(to);
   const wholeRiseM = parts.reduce((sum, part) => sum + part.riseM, riseM);
   return seriesPath({
     item: id,

@@ -57,5 +57,6 @@ export function seriesFlow(laws: readonly ChainedLaw[], pressureDifferencePa: nu
   if (solved.status === 'not-unique') return 0;
   if (solved.status !== 'solved') return Number.NaN;
   const flow = solved.links.massFlowKgPerS[0] ?? Number.NaN;
-  return laws[0]?.reversed === true ? -flow : flow;
+  // A zero has no direction.
+  return (laws[0]?.reversed === true ? -flow : flow) + 0;
 }

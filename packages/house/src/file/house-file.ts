@@ -19,6 +19,7 @@ import { ranges } from './ranges.js';
 import { surroundingFile } from './surrounding-file.js';
 import { ventilatorFile } from './ventilator-file.js';
 import { weatherFile } from './weather-file.js';
+import { windFile } from './wind-file.js';
 import { zoneFile } from './zone-file.js';
 
 /** The version of the house file that this library reads. */
@@ -122,6 +123,7 @@ export const houseFile = part(
         },
       ),
     ),
+    wind: z.optional(windFile),
     airtightness: airtightnessFile,
     zones: z.optional(
       named(

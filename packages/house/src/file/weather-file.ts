@@ -6,6 +6,7 @@ import { leaf } from './schema/leaf.js';
 import { part } from './schema/part.js';
 import { quantity, readQuantity } from './schema/quantity.js';
 import { shapeOf, shapeWords } from './schema/shape-of.js';
+import { themselves, word } from './schema/word.js';
 import { ranges } from './ranges.js';
 
 /** A direction that the wind comes from: degrees from north, or a face of the house. */
@@ -17,6 +18,7 @@ export type WindFrom =
 export interface WindInFile {
   readonly speed: number;
   readonly from?: WindFrom | undefined;
+  readonly at?: 'eaves' | 'station' | undefined;
 }
 
 const fromExamples = ['NW', '315 deg', 'front'];
@@ -38,7 +40,8 @@ function readFrom(value: unknown): ValueResult<WindFrom> {
 
 const windText = leaf(
   {
-    description: 'Wind at eave height of the house: speed, `from`, and where it comes from.',
+    description:
+      'Wind: speed, `from`, and where it comes from; at eave height of the house, or at a weather station where the file has the key `wind`.',
     examples: windExamples,
     jsonSchema: { type: 'string', unit: 'speed' },
   },
@@ -68,7 +71,7 @@ const windFile = branch(
     map: part(
       {
         speed: quantity('speed', {
-          description: 'Wind speed at eave height of the house.',
+          description: 'Wind speed.',
           allowed: ranges.speed,
           examples: speedExamples,
         }),
@@ -79,6 +82,12 @@ const windFile = branch(
               examples: fromExamples,
             },
             readFrom,
+          ),
+        ),
+        at: z.optional(
+          word(
+            themselves(['eaves', 'station']),
+            'Where it was measured: at the eaves of the house, or at a weather station.',
           ),
         ),
       },

@@ -45,6 +45,7 @@ export type ItemIssueCode =
   | 'interlock.and-continuous'
   | 'appliance.own-vent'
   | 'weather.direction-missing'
+  | 'weather.no-terrain'
   | 'size.unusual'
   | 'size.areas-disagree'
   | 'states.too-many'
@@ -316,6 +317,13 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     message: () => 'the wind has a speed and no direction',
     hint: writeInstead,
     remedy: 'Write where the wind comes from: a compass point, degrees, or a face of the house.',
+  },
+  'weather.no-terrain': {
+    message: () =>
+      'the wind is that of a weather station, but nothing says what it meets on its way',
+    hint: () => 'Add wind: { terrain: suburban }, or write at: eaves.',
+    remedy:
+      'Add the key `wind` to the house with the terrain around it, or give the wind at the eaves.',
   },
   'size.unusual': {
     severity: 'warning',

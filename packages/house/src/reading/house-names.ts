@@ -1,5 +1,7 @@
 import { suggest, type IssuePath } from '@evendraft/text';
-import type { Outlet } from '../house.js';
+import type { Face, Outlet } from '../house.js';
+import { ranges } from '../file/ranges.js';
+import { readQuantity } from '../file/schema/quantity.js';
 import { plainWord } from '../file/schema/word.js';
 import { sections, type RawItem, type SectionKey } from './read-section.js';
 import { report, type Reading } from './reading.js';
@@ -18,6 +20,8 @@ export interface HouseNames {
   readonly makeUp: readonly string[];
   readonly devices: readonly string[];
   readonly appliances: readonly string[];
+  /** Azimuth of the front, for places that are given by the compass [°]. */
+  readonly frontFacesDeg: number;
 }
 
 /** The name of the only zone of a house without a list of zones. */
@@ -57,9 +61,10 @@ const things: readonly SectionKey[] = [
  *
  * @param reading - where issues are collected
  * @param items - items of every section
+ * @param frontFacesDeg - azimuth of the front [°]
  * @returns the names
  */
-export function readNames(reading: Reading, items: FileItems): HouseNames {
+export function readNames(reading: Reading, items: FileItems, frontFacesDeg: number): HouseNames {
   reportDuplicates(reading, [...items.zones, ...items.surroundings]);
   reportDuplicates(
     reading,
@@ -93,6 +98,7 @@ export function readNames(reading: Reading, items: FileItems): HouseNames {
     makeUp: names('makeUp'),
     devices,
     appliances: names('appliances'),
+    frontFacesDeg,
   };
 }
 
@@ -119,7 +125,7 @@ export function findZone(
 }
 
 /**
- * The outlet that a reference names: outdoors, a face, the roof, a zone or a surrounding.
+ * The outlet that a reference names: outdoors, a face, also by its azimuth, the roof, a zone or a surrounding.
  *
  * @param reading - where issues are collected
  * @param names - every name of the house
@@ -137,10 +143,19 @@ export function findOutlet(
   const plain = plainWord(name);
   const outdoors = Object.hasOwn(outletWords, plain) ? outletWords[plain] : undefined;
   if (outdoors) return outdoors;
+  const azimuth = readQuantity(name, { dimension: 'angle', allowed: ranges.angle, examples: [] });
+  if (azimuth.ok) return { kind: 'face', face: faceTo(azimuth.value - names.frontFacesDeg) };
   const words = ['outdoors', 'front', 'right', 'back', 'left', 'roof'];
   const known = [...words, ...names.zones, ...names.surroundings];
   reportUnknown(reading, { ...reference, what: 'place', known });
   return undefined;
+}
+
+/** The face whose outward normal is nearest to a direction, clockwise from the front [°]. */
+function faceTo(turnedDeg: number): Face {
+  const faces = ['front', 'right', 'back', 'left'] as const;
+  const quarter = ((Math.round(turnedDeg / 90) % 4) + 4) % 4;
+  return faces[quarter]!;
 }
 
 /**

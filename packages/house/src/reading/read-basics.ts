@@ -1,6 +1,6 @@
 import { houseFile } from '../file/house-file.js';
 import { commonPractice, ourChoice } from './sources.js';
-import { givenOr, readValue, type Reading } from './reading.js';
+import { givenOr, readValue, report, type Reading } from './reading.js';
 
 /** What a house file says about the house as a whole; `undefined` where it is missing or wrong. */
 export interface Basics {
@@ -38,6 +38,13 @@ export function readBasics(reading: Reading, root: Readonly<Record<string, unkno
   ): number | undefined => readValue(reading, shape[key], { path: [key], raw: root[key] });
 
   const plan = readValue(reading, shape.plan, { path: ['plan'], raw: root['plan'] });
+  const planRatio = plan && plan.front / plan.side;
+  if (planRatio !== undefined && !(planRatio >= 1 / 4 && planRatio <= 4)) {
+    // The coefficients of walls are known for no longer plans.
+    const found = `a front ${Number(planRatio.toPrecision(3))} times as long as the sides`;
+    const parameters = { found, allowed: 'a quarter to four times as long' };
+    report(reading, ['plan'], { code: 'value.out-of-range', parameters });
+  }
   return {
     name: readValue(reading, shape.name, { path: ['name'], raw: root['name'] }),
     floorAreaM2: number('floorArea'),
@@ -64,7 +71,7 @@ export function readBasics(reading: Reading, root: Readonly<Record<string, unkno
         source: ourChoice('north where none is given'),
       }),
     ),
-    sideRatio: givenOr(reading, plan && plan.front / plan.side, {
+    sideRatio: givenOr(reading, planRatio, {
       origin: 'plan',
       what: 'length of the front over length of the sides',
       value: { si: 1, dimension: 'ratio' },

@@ -1,8 +1,9 @@
 import { shapeOf, shapeWords } from '../file/schema/shape-of.js';
 import { plainWord } from '../file/schema/word.js';
 import { weatherFile, type WindInFile } from '../file/weather-file.js';
-import type { Weather } from '../house.js';
+import type { Source, Weather } from '../house.js';
 import { positiveAngle, type Basics } from './read-basics.js';
+import type { WindRead } from './read-wind.js';
 import { originOf, readValue, report, type Reading } from './reading.js';
 import { commonPractice, ourChoice } from './sources.js';
 
@@ -12,23 +13,48 @@ const mostWeathers = 50;
 /** How far each face is turned from the front, clockwise from above [°]. */
 const turned = { front: 0, right: 90, back: 180, left: 270 } as const;
 
+/** The coefficients of a house whose file says nothing of the wind. */
+const coefficientSource: Source = {
+  document:
+    'Swami and Chandra, FSEC-CR-163-86, for walls; Walker and Wilson, a flue cap above the roof',
+  status: 'memory',
+};
+
 /**
  * Reads the weathers to study; four of our choice when the file has none.
  *
  * @param reading - where issues and assumptions are collected
  * @param root - the whole file
- * @param basics - indoor temperature, and where the front looks
+ * @param house - indoor temperature, where the front looks, and how the wind meets the house
  * @returns weathers in the order of the file; wrong ones are left out
  */
 export function readWeathers(
   reading: Reading,
   root: Readonly<Record<string, unknown>>,
-  basics: Basics,
+  house: HouseInWind,
+): readonly Weather[] {
+  const weathers = readAll(reading, root, house);
+  if (!house.saysWind && weathers.some(({ windSpeedMPerS }) => windSpeedMPerS > 0)) {
+    reading.assumptions.push({
+      origin: 'wind',
+      what: 'how the wind presses on the house',
+      value:
+        'no shelter; walls by the wall correlation; roof and what ends above it with a coefficient of -0.5',
+      source: coefficientSource,
+    });
+  }
+  return weathers;
+}
+
+function readAll(
+  reading: Reading,
+  root: Readonly<Record<string, unknown>>,
+  house: HouseInWind,
 ): readonly Weather[] {
   const raw = root['weather'];
   const shape = shapeOf(raw);
   if (shape === 'nothing' || (Array.isArray(raw) && raw.length === 0)) {
-    return assumeWeathers(reading, basics);
+    return assumeWeathers(reading, house.basics);
   }
   if (!Array.isArray(raw)) {
     const accepted = ['- { name: winter design, outdoorTemperature: 5 F, wind: 12 mph from NW }'];
@@ -52,7 +78,7 @@ export function readWeathers(
       report(reading, [...path, 'name'], { code: 'name.duplicate', parameters });
     }
     names.set(plainWord(inFile.name), `weather[${index}]`);
-    const wind = readWind(reading, inFile.wind, { path, basics });
+    const wind = windOf(reading, inFile.wind, { path, house });
     if (wind === undefined) return [];
     return [
       {
@@ -65,14 +91,24 @@ export function readWeathers(
   });
 }
 
+/** What a weather meets. */
+export interface HouseInWind {
+  readonly basics: Basics;
+  /** How the wind meets the house, where the file says so. */
+  readonly wind: WindRead | undefined;
+  /** The file has the key, right or wrong. */
+  readonly saysWind: boolean;
+}
+
 type Wind = Pick<Weather, 'windSpeedMPerS' | 'windFromDeg'>;
 
-function readWind(
+function windOf(
   reading: Reading,
   typed: WindInFile | undefined,
-  weather: { readonly path: readonly (string | number)[]; readonly basics: Basics },
+  weather: { readonly path: readonly (string | number)[]; readonly house: HouseInWind },
 ): Wind | undefined {
-  const { path, basics } = weather;
+  const { path, house } = weather;
+  const { basics } = house;
   const origin = originOf(path);
   if (typed === undefined) {
     reading.assumptions.push({
@@ -93,15 +129,32 @@ function readWind(
     });
     return undefined;
   }
-  reading.assumptions.push({
-    origin,
-    what: 'place of the wind speed',
-    value: 'at eave height of the house',
-    source: ourChoice('the file gives the wind at the house, not at a weather station'),
-  });
-  const windFromDeg =
-    from.kind === 'degrees' ? from.degrees : basics.frontFacesDeg + turned[from.face];
-  return { windSpeedMPerS, windFromDeg: positiveAngle(windFromDeg) };
+  const windFromDeg = positiveAngle(
+    from.kind === 'degrees' ? from.degrees : basics.frontFacesDeg + turned[from.face],
+  );
+  const { wind } = house;
+  const at = typed?.at ?? (wind === undefined ? 'eaves' : 'station');
+  if (at === 'station' && wind === undefined) {
+    // Where the file's own `wind` is wrong, that is reported already.
+    if (!house.saysWind) {
+      report(reading, [...path, 'wind', 'at'], { code: 'weather.no-terrain', parameters: {} });
+    }
+    return undefined;
+  }
+  if (typed?.at === undefined) {
+    reading.assumptions.push({
+      origin,
+      what: 'place of the wind speed',
+      value: wind === undefined ? 'at eave height of the house' : wind.station,
+      source: ourChoice(
+        wind === undefined
+          ? 'the file gives the wind at the house, not at a weather station'
+          : 'the file says how the wind of a station comes to the house',
+      ),
+    });
+  }
+  const eavesMPerS = at === 'station' && wind ? wind.atEaves(windSpeedMPerS) : windSpeedMPerS;
+  return { windSpeedMPerS: eavesMPerS, windFromDeg };
 }
 
 function assumeWeathers(reading: Reading, basics: Basics): readonly Weather[] {

@@ -36,69 +36,84 @@ export interface BoundedNetwork {
   readonly columns: readonly SearchedColumn[];
   /** By link; those of the columns are set here [kg/m3]. */
   readonly densities: Float64Array;
-  readonly zones: number;
   readonly budget: SolveBudget;
 }
 
-/** Rounds in which cut columns draw their bounds closer. */
-const mostRounds = 8;
-/** A round that leaves more than this part of the width is the last [-]. */
-const worthwhile = 0.9;
 /** Bounds are widened by what a solve may be off [Pa]. */
 const solvedWithinPa = 1e-7;
 
 /**
- * Encloses every balance in which the columns are as assumed.
+ * Encloses every balance in which the columns are as assumed, from nothing.
  *
  * No pressure falls when more air comes to a zone or less leaves it. So the highest pressures of all are those at
- * which each column that may still be either way gives most and takes least. One to outdoors does so with one of its
- * airs. One between two zones is cut: each end has the air that suits it and the bound of the zone beyond; the
- * first bounds come from the airs halfway, as no pressure moves by more than the columns' pressures do, and rounds
- * draw them closer.
+ * which each column that may still be either way gives most and takes least: one to outdoors with one of its airs.
+ * One between two zones has the air halfway; no pressure moves by more than the columns' pressures do from there.
  *
  * @param network - the network and its columns
  * @param states - what is assumed of each column
- * @param within - bounds that are known already; undefined at the start
- * @returns bounds; those known, or none, where a bound could not be solved
+ * @returns bounds; undefined where there is none
  */
-export function pressureBounds(
+export function firstBounds(
   network: BoundedNetwork,
   states: AssumedStates,
-  within: PressureBounds | undefined,
 ): PressureBounds | undefined {
-  const cuts = network.columns.filter(({ zones }, k) => {
+  const halfway = openBetweenZones(network, states).reduce(
+    (sum, column) => sum + widthPa(column) / 2,
+    solvedWithinPa,
+  );
+  const highest = solveSide(network, states, { side: 'highest', cut: [] });
+  const lowest = highest && solveSide(network, states, { side: 'lowest', cut: [], start: highest });
+  if (highest === undefined || lowest === undefined) return undefined;
+  return {
+    lowestPa: lowest.map((pressure) => pressure - halfway),
+    highestPa: highest.map((pressure) => pressure + halfway),
+  };
+}
+
+/**
+ * Draws bounds closer. A column between two zones that may still be either way is cut: each end has the air that
+ * suits it, and the bound of the zone beyond.
+ *
+ * @param network - the network and its columns
+ * @param states - what is assumed of each column
+ * @param within - bounds that are known
+ * @returns bounds within those known; those known where none closer could be solved
+ */
+export function closerBounds(
+  network: BoundedNetwork,
+  states: AssumedStates,
+  within: PressureBounds,
+): PressureBounds {
+  const cuts = openBetweenZones(network, states);
+  const at = (side: 'highest' | 'lowest', start: Float64Array): Float64Array | undefined =>
+    solveSide(network, states, {
+      side,
+      start,
+      cut: cuts.map((column) => cutAt(column, side, within)),
+    });
+  const highest = at('highest', within.highestPa);
+  const lowest = at('lowest', within.lowestPa);
+  if (highest === undefined || lowest === undefined) return within;
+  return {
+    lowestPa: within.lowestPa.map((known, zone) => Math.max(known, lowest[zone]! - solvedWithinPa)),
+    highestPa: within.highestPa.map((known, zone) =>
+      Math.min(known, highest[zone]! + solvedWithinPa),
+    ),
+  };
+}
+
+/** The greatest distance between bounds [Pa]. */
+export function boundsWidth({ lowestPa, highestPa }: PressureBounds): number {
+  return highestPa.reduce((most, highest, zone) => Math.max(most, highest - lowestPa[zone]!), 0);
+}
+
+function openBetweenZones(
+  { columns }: BoundedNetwork,
+  states: AssumedStates,
+): readonly SearchedColumn[] {
+  return columns.filter(({ zones }, k) => {
     return states[k] === undefined && zones[0] >= 0 && zones[1] >= 0;
   });
-  let bounds = within;
-  if (bounds === undefined) {
-    const halfway = cuts.reduce((sum, column) => sum + widthPa(column) / 2, 0);
-    const highest = solveSide(network, states, { side: 'highest', cut: [] });
-    const lowest = solveSide(network, states, { side: 'lowest', cut: [] });
-    if (highest === undefined || lowest === undefined) return undefined;
-    bounds = {
-      lowestPa: lowest.map((pressure) => pressure - halfway - solvedWithinPa),
-      highestPa: highest.map((pressure) => pressure + halfway + solvedWithinPa),
-    };
-    if (cuts.length === 0) return bounds;
-  }
-  for (let round = 0; round < mostRounds; round++) {
-    const before: PressureBounds = bounds;
-    const sides = (['highest', 'lowest'] as const).map((side) =>
-      solveSide(network, states, { side, cut: cuts.map((column) => cutAt(column, side, before)) }),
-    );
-    const [highest, lowest] = sides;
-    if (highest === undefined || lowest === undefined) return before;
-    bounds = {
-      lowestPa: before.lowestPa.map((known, zone) =>
-        Math.max(known, lowest[zone]! - solvedWithinPa),
-      ),
-      highestPa: before.highestPa.map((known, zone) =>
-        Math.min(known, highest[zone]! + solvedWithinPa),
-      ),
-    };
-    if (cuts.length === 0 || width(bounds) > worthwhile * width(before)) break;
-  }
-  return bounds;
 }
 
 /**
@@ -106,15 +121,15 @@ export function pressureBounds(
  *
  * @param column - the column
  * @param drives - of its two airs
- * @param bounds - pressures of the zones; either undefined where nothing is known
+ * @param bounds - pressures of the zones; undefined where nothing is known
  * @returns those of upward, downward and still in which its flow agrees
  */
 export function possibleStates(
   column: SearchedColumn,
-  drives: ColumnDrives | undefined,
+  drives: ColumnDrives,
   bounds: PressureBounds | undefined,
 ): readonly ColumnState[] {
-  if (bounds === undefined || drives === undefined) return ['upward', 'downward', 'still'];
+  if (bounds === undefined) return ['upward', 'downward', 'still'];
   const [from, to] = column.zones;
   const at = (pressures: Float64Array, zone: number): number => (zone < 0 ? 0 : pressures[zone]!);
   const most = at(bounds.highestPa, from) - at(bounds.lowestPa, to);
@@ -138,12 +153,16 @@ export function turnsAway({ upwardDensityKgPerM3, downwardDensityKgPerM3 }: Stat
   return upwardDensityKgPerM3 < downwardDensityKgPerM3;
 }
 
-/** A flow of the sign of the column's at a pressure difference; 0 where its law carries nothing. */
+/** Laws whose flow has the sign of the pressure difference. */
+const passive: ReadonlySet<string> = new Set(['powerLaw', 'quadratic', 'orifice', 'duct']);
+
+/** A number of the sign of the column's flow at a pressure difference; 0 where its law carries nothing. */
 export function directionAt(
   { description, air }: Pick<SearchedColumn, 'description' | 'air'>,
   differencePa: number,
 ): number {
   const { law } = description;
+  if (passive.has(law.kind)) return differencePa;
   // A fan whose curve rises has no flow of the pressure; near zero flow its rise tells the direction.
   if (law.kind === 'fanCurve' && isRisingFan(description)) {
     return risingCurve(law).riseAt(0) + differencePa;
@@ -153,9 +172,17 @@ export function directionAt(
 
 /** Pressures with what is undecided pushed to one side; undefined where there is no balance. */
 function solveSide(
-  { freed, columns, densities, zones, budget }: BoundedNetwork,
+  { freed, columns, densities, budget }: BoundedNetwork,
   states: AssumedStates,
-  { side, cut }: { readonly side: 'highest' | 'lowest'; readonly cut: readonly CutColumn[] },
+  {
+    side,
+    cut,
+    start,
+  }: {
+    readonly side: 'highest' | 'lowest';
+    readonly cut: readonly CutColumn[];
+    readonly start?: Float64Array;
+  },
 ): Float64Array | undefined {
   const removed = new Set<number>();
   const airs = densities.slice();
@@ -177,12 +204,7 @@ function solveSide(
   );
   const [taken, given] = side === 'highest' ? [least, most] : [most, least];
   budget.left--;
-  const result = freed.solve({
-    ...{ taken, given, cut, removed },
-    columnDensityKgPerM3: airs,
-    enclosure: false,
-  });
-  return result.status === 'solved' ? result.pressuresPa.slice(0, zones) : undefined;
+  return freed.pressures({ taken, given, cut, removed, columnDensityKgPerM3: airs }, start);
 }
 
 function cutAt(
@@ -213,8 +235,4 @@ function densityFor(
 function widthPa(column: StatedColumn): number {
   const { upwardDensityKgPerM3, downwardDensityKgPerM3, riseM } = column;
   return gravity * Math.abs((upwardDensityKgPerM3 - downwardDensityKgPerM3) * riseM);
-}
-
-function width({ lowestPa, highestPa }: PressureBounds): number {
-  return highestPa.reduce((most, highest, zone) => Math.max(most, highest - lowestPa[zone]!), 0);
 }

@@ -3,20 +3,17 @@ import { solveFactorized } from './skyline.js';
 
 /** Least part that the bent step keeps of the slope of the potential along the straight one. */
 const leastDescent = 0.3;
-/** A link is bent only while its pressure difference keeps its sign by this part, or grows at most so many times. */
-const mostShrunk = -0.9;
-const mostGrown = 20;
-/** And only while 1 − n is less than this. */
+/** A link is bent only while 1 − n is less than this. */
 const mostBent = 0.6;
 
 /**
  * Bends the Newton step in `kernel.step` to follow the curves of the laws, without evaluating any.
  *
  * Near (x, m) a law whose slope is g goes like m (1 + r)^n with r = dx/x and n = g x/m, its own local exponent; a
- * power law does so exactly. Taken as (1 + ½(1+n) r)/(1 + ½(1−n) r), which has the right first two terms and
- * never leaves the right side, it differs from the tangent by −½ g (1−n) dx²/(x + ½(1−n) dx). The step that
- * balances these differences, by the factor at hand, is added: convergence is of third order, and a house takes one
- * sweep less. Laws that do not bend like a power are taken as straight.
+ * power law does so exactly. Taken as (1 + ½(1+n) r)/(1 + ½(1−n) r), which has the right first two terms and is right
+ * again at r = −2, where x has become −x, it differs from the tangent by −½ g (1−n) dx²/(x + ½(1−n) dx). The step
+ * that balances these differences, by the factor at hand, is added: convergence is of third order, and a house takes
+ * one sweep less. Laws that do not bend like a power are taken as straight.
  */
 export function bendStep(kernel: Kernel): void {
   const { zoneCount, groups, step, residual, bend, matrix } = kernel;
@@ -63,19 +60,15 @@ function addBends({ step, bend, tally }: Kernel, group: KernelGroup): void {
   }
 }
 
-/** ½ g (1−n) dx²/(x + ½(1−n) dx), with n = g x/m brought over one denominator; 0 for a law taken as straight. */
+/**
+ * ½ g (1−n) dx²/(x + ½(1−n) dx), with n = g x/m brought over one denominator; 0 for a law taken as straight, and where
+ * the pressure difference comes to lie beyond its mirror image. It is never more than 1.5 g |dx|.
+ */
 // eslint-disable-next-line max-params -- inlined, once a link and step
-function bendOf(x: number, change: number, flow: number, slope: number): number {
+export function bendOf(x: number, change: number, flow: number, slope: number): number {
   const left = flow - slope * x;
   const part = left * flow;
-  const grown = change * x;
-  const square = x * x;
-  if (
-    part > 0 &&
-    part < mostBent * flow * flow &&
-    grown > mostShrunk * square &&
-    grown < mostGrown * square
-  ) {
+  if (part > 0 && part < mostBent * flow * flow && change * x > -2 * x * x) {
     return (slope * left * change * change) / (2 * flow * x + left * change);
   }
   return 0;

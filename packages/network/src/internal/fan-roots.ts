@@ -25,6 +25,8 @@ export interface SolveBudget {
 
 /** What the fans stand in. */
 export interface FanRest extends Pick<FreedSetting, 'columnDensityKgPerM3' | 'removed'> {
+  /** Pressures near which the balance may lie, where that is known [Pa]. */
+  readonly start?: Float64Array;
   /** Whether a balance is wanted at all; one that is not is never enclosed. */
   wanted(balance: Balance): boolean;
 }
@@ -58,6 +60,7 @@ const finest = 2 ** -20;
  */
 export function fanRoots(freed: FreedNetwork, rest: FanRest, budget: SolveBudget): FanRoots {
   const { fans } = freed;
+  if (fans.length === 0) return withoutFans(freed, rest, budget);
   const removed = fans.map(({ link }) => rest.removed.has(link));
   let unsolved: UnsolvedBalance | undefined;
   let complete = true;
@@ -128,6 +131,16 @@ export function fanRoots(freed: FreedNetwork, rest: FanRest, budget: SolveBudget
     return { flows, stable, balance: result.status === 'solved' ? result : point.balance };
   });
   return { roots, complete, ...(unsolved && { unsolved }) };
+}
+
+/** The one balance of a network in which no fan is free. */
+function withoutFans(freed: FreedNetwork, rest: FanRest, budget: SolveBudget): FanRoots {
+  const setting = { ...rest, taken: [], given: [] };
+  budget.left--;
+  const balance = freed.solve({ ...setting, enclosure: true });
+  if (balance.status !== 'solved') return { roots: [], complete: false, unsolved: balance };
+  const roots = rest.wanted(balance) ? [{ flows: [], stable: true, balance }] : [];
+  return { roots, complete: true };
 }
 
 /** Pressure that the rest asks the fan to overcome [Pa]. */

@@ -11,8 +11,10 @@ import type {
 } from '../network-description.js';
 import type { NetworkIssue } from '../network-issue.js';
 import type { NodeAir, Scenario } from '../scenario.js';
-import { solveNetwork } from '../solve-network.js';
-import { leastScale } from './scenario-rows.js';
+import { defaultMaximumIterations, solveNetwork } from '../solve-network.js';
+import { asBatch, leastScale } from './scenario-rows.js';
+import { setScenario } from './set-scenario.js';
+import { solveRow } from './solve-row.js';
 import type { RisingCurve } from './rising-curve.js';
 import { risingCurve } from './rising-curve.js';
 
@@ -23,7 +25,13 @@ import { risingCurve } from './rising-curve.js';
 export interface FreedNetwork {
   readonly fans: readonly FreedFan[];
   /** One solve with what is set, in the links of the description. */
-  solve(setting: FreedSetting): SolveResult;
+  solve(
+    setting: FreedSetting & { readonly enclosure: boolean; readonly start?: Float64Array },
+  ): SolveResult;
+  /** Only the pressures of the zones, from a start if there is one [Pa]; undefined where nothing balances. */
+  pressures(setting: FreedSetting, start?: Float64Array): Float64Array | undefined;
+  /** What the opening of each link sees with no pressure in the zones [Pa]. */
+  drivesPa(columnDensityKgPerM3: Float64Array): Float64Array;
 }
 
 /** A fan whose flow is set from outside. */
@@ -50,7 +58,6 @@ export interface FreedSetting {
   readonly removed: ReadonlySet<number>;
   /** Columns between two zones that are cut in two, for bounds. */
   readonly cut?: readonly CutColumn[];
-  readonly enclosure: boolean;
 }
 
 /** A column between two zones whose ends are solved apart from each other. */
@@ -70,6 +77,7 @@ export interface ColumnEnd {
   readonly beyondPa: number;
 }
 
+const limits = { tolerance: 1e-11, maximumIterations: defaultMaximumIterations };
 /** The two links that take and give a fan's flow, in each direction. */
 const partsOfAFan = 4;
 /** The two halves of a column that may be cut. */
@@ -113,6 +121,35 @@ export function freeRisingFans(
   const firstHalf = links.length + partsOfAFan * rising.length;
   const halfOf = new Map(columns.map(({ index }, k) => [index, firstHalf + halves * k]));
 
+  const scenarioOf = ({
+    taken,
+    given,
+    columnDensityKgPerM3,
+    removed,
+    cut = [],
+  }: FreedSetting): Scenario => {
+    const scale = new Float64Array(firstHalf + halves * columns.length);
+    scales.forEach((value, link) => (scale[link] = removed.has(link) ? 0 : value));
+    for (const { index } of rising) scale[index] = 0;
+    used.forEach(({ place }, fan) => {
+      const out = massFlows[fan]!(taken[fan]!);
+      const into = massFlows[fan]!(given[fan]!);
+      const parts = [out, -out, into, -into].map((part) => (part >= leastScale ? part : 0));
+      scale.set(parts, links.length + partsOfAFan * place);
+    });
+    all.columnDensityKgPerM3.set(columnDensityKgPerM3);
+    for (const { link, leaving, entering } of cut) {
+      const half = halfOf.get(link)!;
+      scale.fill(scale[link]!, half, half + halves);
+      scale[link] = 0;
+      [leaving, entering].forEach(({ densityKgPerM3, beyondPa }, end) => {
+        all.columnDensityKgPerM3[half + end] = densityKgPerM3;
+        all.boundaryPressuresPa[boundaries.length + 1 + half - firstHalf + end] = beyondPa;
+      });
+    }
+    return { ...all, linkScale: scale };
+  };
+
   return {
     fans: used.map(({ link, index }) => {
       const law = link.law as FanCurveDescription;
@@ -124,34 +161,38 @@ export function freeRisingFans(
         blocked: law.beyondShutOff === 'blocked',
       };
     }),
-    solve({ taken, given, columnDensityKgPerM3, removed, cut = [], enclosure }) {
-      const scale = new Float64Array(firstHalf + halves * columns.length);
-      scales.forEach((value, link) => (scale[link] = removed.has(link) ? 0 : value));
-      for (const { index } of rising) scale[index] = 0;
-      used.forEach(({ place }, fan) => {
-        const out = massFlows[fan]!(taken[fan]!);
-        const into = massFlows[fan]!(given[fan]!);
-        const parts = [out, -out, into, -into].map((part) => (part >= leastScale ? part : 0));
-        scale.set(parts, links.length + partsOfAFan * place);
+    solve({ enclosure, start, ...setting }) {
+      const result = solveNetwork(network, scenarioOf(setting), {
+        ...{ ...limits, enclosure },
+        ...(start && { start }),
       });
-      all.columnDensityKgPerM3.set(columnDensityKgPerM3);
-      for (const { link, leaving, entering } of cut) {
-        const half = halfOf.get(link)!;
-        scale.fill(scale[link]!, half, half + halves);
-        scale[link] = 0;
-        [leaving, entering].forEach(({ densityKgPerM3, beyondPa }, end) => {
-          all.columnDensityKgPerM3[half + end] = densityKgPerM3;
-          all.boundaryPressuresPa[boundaries.length + 1 + half - firstHalf + end] = beyondPa;
-        });
-      }
-      const result = solveNetwork(
-        network,
-        { ...all, linkScale: scale },
-        { tolerance: 1e-11, enclosure },
-      );
       if (result.status !== 'solved') return result;
+      const { given } = setting;
       const flows = new Map(used.map(({ index }, fan) => [index, massFlows[fan]!(given[fan]!)]));
       return withoutParts(description, result, { flows, densityOf });
+    },
+    pressures(setting, start) {
+      const { kernel } = network;
+      start?.forEach((pressure, zone) => (kernel.pressure[kernel.placeOfZone[zone]!] = pressure));
+      const status = solveRow(kernel, {
+        batch: asBatch(scenarioOf(setting)),
+        row: 0,
+        limits,
+        started: start !== undefined,
+      });
+      if (status !== 'solved') return undefined;
+      return Float64Array.from(kernel.placeOfZone, (place) => kernel.pressure[place]!);
+    },
+    drivesPa(columnDensityKgPerM3) {
+      const { kernel } = network;
+      const none = used.map(() => 0);
+      const setting = { taken: none, given: none, removed: new Set<number>() };
+      setScenario(kernel, asBatch(scenarioOf({ ...setting, columnDensityKgPerM3 })), 0);
+      const { from, to, zoneCount, pressure, drivePa } = kernel;
+      const known = (node: number): number => (node < zoneCount ? 0 : pressure[node]!);
+      return Float64Array.from(links, (_, link) => {
+        return drivePa[link]! + known(from[link]!) - known(to[link]!);
+      });
     },
   };
 }

@@ -1,9 +1,20 @@
 import { gravity } from '@evendraft/airflow';
 import type { Balance, UnsolvedBalance } from '../balance.js';
-import type { RootBalance } from '../find-all-balances.js';
+import type { RootBalance } from '../root-balance.js';
 import type { ColumnState } from './column-states.js';
-import type { BoundedNetwork, ColumnDrives, PressureBounds } from './column-bounds.js';
-import { possibleStates, pressureBounds, turnsAway } from './column-bounds.js';
+import type {
+  AssumedStates,
+  BoundedNetwork,
+  ColumnDrives,
+  PressureBounds,
+} from './column-bounds.js';
+import {
+  boundsWidth,
+  closerBounds,
+  firstBounds,
+  possibleStates,
+  turnsAway,
+} from './column-bounds.js';
 import { fanRoots } from './fan-roots.js';
 import type { AssumedColumns } from './settle-columns.js';
 import { isSameBalance, settleColumns } from './settle-columns.js';
@@ -29,13 +40,15 @@ export interface FoundBalances {
 
 /** Stable balances that are gone through before only extremes are looked for. */
 const mostCounted = 24;
+/** Rounds in which the bounds of one branch are drawn closer. */
+const mostRounds = 12;
+/** A round that leaves more than this part of the width is the last, unless it decides a column [-]. */
+const worthwhile = 0.8;
 /** Pressures this close tie [Pa]. */
 const tiePa = 1e-5;
 
-type States = readonly (ColumnState | undefined)[];
-
 interface Branch {
-  readonly states: States;
+  readonly states: AssumedStates;
   readonly bounds: PressureBounds | undefined;
 }
 
@@ -65,7 +78,7 @@ export function searchBalances(search: BalanceSearch): FoundBalances {
   let complete = true;
   let unsolved: UnsolvedBalance | undefined;
 
-  const leaf = (states: readonly ColumnState[]): void => {
+  const leaf = (states: readonly ColumnState[], bounds: PressureBounds | undefined): void => {
     const densities = search.densities.slice();
     const removed = new Set<number>();
     columns.forEach(({ link, upwardDensityKgPerM3, downwardDensityKgPerM3 }, k) => {
@@ -76,7 +89,9 @@ export function searchBalances(search: BalanceSearch): FoundBalances {
     const wanted = (balance: Balance): boolean =>
       settleColumns({ flows: [], balance, stable: true }, assumed) !== undefined;
     const { freed } = search;
-    const found = fanRoots(freed, { columnDensityKgPerM3: densities, removed, wanted }, budget);
+    const start = bounds?.lowestPa.map((low, zone) => (low + bounds.highestPa[zone]!) / 2);
+    const rest = { columnDensityKgPerM3: densities, removed, wanted, ...(start && { start }) };
+    const found = fanRoots(freed, rest, budget);
     // Zones may hang on a column that is assumed at rest; then it cannot be.
     if (found.unsolved === undefined || removed.size === 0) {
       complete &&= found.complete;
@@ -100,24 +115,38 @@ export function searchBalances(search: BalanceSearch): FoundBalances {
       (state) => state !== 'still' || extremesOf === undefined || !turnsAway(of[0]),
     );
 
-  /** The columns held that can stand in one way only; undefined where some can stand in none. */
-  const narrowed = ({ states, bounds: known }: Branch): Branch | undefined => {
-    let now = states;
-    let bounds = known;
-    for (;;) {
-      bounds = pressureBounds(search, now, bounds);
-      let held = false;
-      const next: (ColumnState | undefined)[] = [];
-      for (const [k, column] of columns.entries()) {
-        const open = statesOf(column, drives[k], bounds);
-        const state = now[k];
-        if (open.length === 0 || (state !== undefined && !open.includes(state))) return undefined;
-        held ||= state === undefined && open.length === 1;
-        next.push(state ?? (open.length === 1 ? open[0] : undefined));
-      }
-      now = next;
-      if (!held) return { states: now, bounds };
+  /** What bounds leave of a set of states; undefined where some column can stand in no way. */
+  const held = (
+    states: AssumedStates,
+    bounds: PressureBounds | undefined,
+  ): AssumedStates | undefined => {
+    const next: (ColumnState | undefined)[] = [];
+    for (const [k, column] of columns.entries()) {
+      const open = statesOf(column, drives[k]!, bounds);
+      const state = states[k];
+      if (open.length === 0 || (state !== undefined && !open.includes(state))) return undefined;
+      next.push(state ?? (open.length === 1 ? open[0] : undefined));
     }
+    return next;
+  };
+  const openIn = (states: AssumedStates): number =>
+    states.filter((state) => state === undefined).length;
+
+  /** The columns held that can stand in one way only, as long as that draws the bounds closer. */
+  const narrowed = ({ states, bounds: known }: Branch): Branch | undefined => {
+    let bounds = known ?? firstBounds(search, states);
+    let now = held(states, bounds);
+    for (let round = 0; round < mostRounds; round++) {
+      // One column is tried as soon as its bounds are drawn closer.
+      if (now === undefined || bounds === undefined || openIn(now) <= 1) break;
+      const closer = closerBounds(search, now, bounds);
+      const next = held(now, closer);
+      const settled = next !== undefined && openIn(next) === openIn(now);
+      const slow = boundsWidth(closer) > worthwhile * boundsWidth(bounds);
+      [now, bounds] = [next, closer];
+      if (settled && slow) break;
+    }
+    return now && { states: now, bounds };
   };
 
   /** False where it was broken off. */
@@ -135,10 +164,10 @@ export function searchBalances(search: BalanceSearch): FoundBalances {
       if (bounds !== undefined && beside(bounds)) continue;
       const next = strongest(search, states);
       if (next === undefined) {
-        leaf(states as readonly ColumnState[]);
+        leaf(states as readonly ColumnState[], bounds);
         continue;
       }
-      const left = statesOf(columns[next]!, drives[next], bounds);
+      const left = statesOf(columns[next]!, drives[next]!, bounds);
       // What comes last on the pile is followed first.
       const order = [...left].sort((a, b) => Number(a === first) - Number(b === first));
       for (const state of order) {
@@ -166,32 +195,18 @@ export function searchBalances(search: BalanceSearch): FoundBalances {
   return { balances, complete, counted: counted && complete, ...(unsolved && { unsolved }) };
 }
 
-/** The drives of each column; undefined where they could not be told. */
-function drivesOf({
-  freed,
-  columns,
-  densities,
-  budget,
-}: BalanceSearch): readonly (ColumnDrives | undefined)[] {
-  const flows = freed.fans.map(() => 0);
-  budget.left--;
-  const result = freed.solve({
-    ...{ taken: flows, given: flows, removed: new Set<number>() },
-    columnDensityKgPerM3: densities,
-    enclosure: false,
-  });
-  return columns.map(({ link, zones, riseM, upwardDensityKgPerM3, downwardDensityKgPerM3 }) => {
-    if (result.status !== 'solved') return undefined;
-    const pressure = (zone: number): number => (zone < 0 ? 0 : result.pressuresPa[zone]!);
-    const drive =
-      result.links.pressureDifferencePa[link]! - pressure(zones[0]) + pressure(zones[1]);
-    const at = (density: number): number => drive - gravity * (density - densities[link]!) * riseM;
+/** The drives of each column. */
+function drivesOf({ freed, columns, densities }: BalanceSearch): readonly ColumnDrives[] {
+  const drives = freed.drivesPa(densities);
+  return columns.map(({ link, riseM, upwardDensityKgPerM3, downwardDensityKgPerM3 }) => {
+    const at = (density: number): number =>
+      drives[link]! - gravity * (density - densities[link]!) * riseM;
     return { upward: at(upwardDensityKgPerM3), downward: at(downwardDensityKgPerM3) };
   });
 }
 
 /** The open column whose airs are furthest apart: what it does tells most. */
-function strongest({ columns }: BalanceSearch, states: States): number | undefined {
+function strongest({ columns }: BalanceSearch, states: AssumedStates): number | undefined {
   let best: number | undefined;
   let apart = -1;
   columns.forEach(({ upwardDensityKgPerM3, downwardDensityKgPerM3, riseM }, k) => {

@@ -1,5 +1,5 @@
 import type { Balance } from '../balance.js';
-import type { RootBalance } from '../find-all-balances.js';
+import type { RootBalance } from '../root-balance.js';
 import type { SearchedColumn } from './column-bounds.js';
 import { directionAt } from './column-bounds.js';
 import type { ColumnState, StatedColumn } from './column-states.js';

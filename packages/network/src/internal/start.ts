@@ -1,3 +1,4 @@
+import { bendOf } from './curved-step.js';
 import type { Kernel, KernelGroup } from './kernel.js';
 import { factorize, solveFactorized } from './skyline.js';
 import { addToZones, clearSums, fillMatrix, readDifferences } from './sweep.js';
@@ -8,7 +9,8 @@ import { addToZones, clearSums, fillMatrix, readDifferences } from './sweep.js';
  * First every law is its chord over ±4 Pa, as it was when the network was built; the factors of that matrix
  * are kept until a link's scale changes. Then each law that has an inverse is replaced by its tangent at the
  * flow that the first solve gave it: one step of the method that iterates on flows, whose laws, of exponents
- * from 1 to 2, suit Newton far better near zero than their inverses do. Zero where the chords are singular.
+ * from 1 to 2, suit Newton far better near zero than their inverses do. That step is bent to follow the laws, like
+ * those of the iteration. Zero where the chords are singular.
  */
 export function findStart(kernel: Kernel): void {
   const { zoneCount, pressure, step, residual, matrix, groups, tally, chords } = kernel;
@@ -31,6 +33,14 @@ export function findStart(kernel: Kernel): void {
   if (!factorize(matrix)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
+  addToPressures(kernel, step);
+  bendFromTangents(kernel);
+  solveFactorized(matrix, step);
+  addToPressures(kernel, step);
+}
+
+/** Adds a step to the pressures; where one is then no number, all are zero. */
+function addToPressures({ zoneCount, pressure }: Kernel, step: Float64Array): void {
   let finite = true;
   for (let zone = 0; zone < zoneCount; zone++) {
     pressure[zone] = pressure[zone]! + step[zone]!;
@@ -38,6 +48,32 @@ export function findStart(kernel: Kernel): void {
     if (!(Math.abs(pressure[zone]!) < Infinity)) finite = false;
   }
   if (!finite) for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
+}
+
+/** What the tangents leave out of the flows at the pressures found, with the sign of −F, by zone in `kernel.step`. */
+function bendFromTangents(kernel: Kernel): void {
+  const { zoneCount, groups, pressure, step, tally } = kernel;
+  const { pressurePa, from, to, drivePa, state } = tally;
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    pressurePa[zone] = pressure[zone]!;
+    step[zone] = 0;
+  }
+  for (let g = 0; g < groups.length; g++) {
+    const { begin, end, constant } = groups[g]!;
+    if (constant) continue;
+    for (let link = begin; link < end; link++) {
+      const start = from[link]!;
+      const other = to[link]!;
+      const x = pressureDifferencePa[link]!;
+      const change = pressurePa[start]! - pressurePa[other]! + drivePa[link]! - x;
+      const flow = bendOf(x, change, massFlowKgPerS[link]!, slopeKgPerSPa[link]!);
+      step[start] = step[start]! + flow;
+      step[other] = step[other]! - flow;
+    }
+  }
+  // The place of the boundaries holds no step.
+  step[zoneCount] = 0;
 }
 
 /** Sums of the flows of all chords with no pressure in the zones. */
@@ -68,9 +104,13 @@ function factorizeChords(kernel: Kernel): void {
   chords.matrix.diagonal.set(matrix.diagonal);
 }
 
-/** The tangents of a group at the flows of its chords; the chords themselves where the law has no inverse. */
+/**
+ * The tangents of a group at the flows of its chords, whose flow, pressure difference and slope stay in the state.
+ * A law without an inverse is its chord, and left with no flow, so that nothing is bent.
+ */
 function startByBlock(kernel: Kernel, group: KernelGroup): void {
-  const { pressurePa, from, to, drivePa, chordFlow, chordSlope, state } = kernel.tally;
+  const { pressurePa, residual, slopeSum, from, to, drivePa, chordFlow, chordSlope } = kernel.tally;
+  const { state } = kernel.tally;
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   const { begin, end, law } = group;
   readDifferences(kernel, group);
@@ -78,14 +118,17 @@ function startByBlock(kernel: Kernel, group: KernelGroup): void {
     massFlowKgPerS[link] = chordFlow[link]! + chordSlope[link]! * pressureDifferencePa[link]!;
     slopeKgPerSPa[link] = chordSlope[link]!;
   }
-  if (law.inverseBlock !== undefined) {
-    law.inverseBlock(group, state);
-    // The tangent at (x, m) has, at the pressures of the first solve, the flow m + slope (difference − x).
-    for (let link = begin; link < end; link++) {
-      const difference = pressurePa[from[link]!]! - pressurePa[to[link]!]! + drivePa[link]!;
-      massFlowKgPerS[link] =
-        massFlowKgPerS[link]! + slopeKgPerSPa[link]! * (difference - pressureDifferencePa[link]!);
-    }
+  law.inverseBlock?.(group, state);
+  for (let link = begin; link < end; link++) {
+    const start = from[link]!;
+    const other = to[link]!;
+    const slope = slopeKgPerSPa[link]!;
+    const x = pressurePa[start]! - pressurePa[other]! + drivePa[link]!;
+    const flow = massFlowKgPerS[link]! + slope * (x - pressureDifferencePa[link]!);
+    residual[start] = residual[start]! + flow;
+    slopeSum[start] = slopeSum[start]! + slope;
+    residual[other] = residual[other]! - flow;
+    slopeSum[other] = slopeSum[other]! + slope;
+    if (law.inverseBlock === undefined) massFlowKgPerS[link] = 0;
   }
-  addToZones(kernel, group);
 }

@@ -9,15 +9,15 @@ export interface HouseChange {
   readonly makeUp?: MakeUpSize;
   /** Of the largest exhaust in the house with the make-up air. */
   readonly exhaustCurve?: ExhaustCurveStudy;
-  /** Id of the one appliance that it is meant for; absent where it is for all. */
-  readonly onlyFor?: string;
+  /** Ids of the appliances that it is meant for; absent where it is for all. */
+  readonly onlyFor?: readonly string[];
 }
 
 /**
  * Changes to what exhausts air, in the order in which they are tried.
  *
  * @param house - the house as it is
- * @returns the dryer replaced, speeds capped, devices kept from running together
+ * @returns the dryer replaced, speeds capped, devices kept from running together, none while an appliance fires
  */
 export function changesOf(house: House): readonly HouseChange[] {
   const exhaust = house.devices.filter(
@@ -54,6 +54,14 @@ export function changesOf(house: House): readonly HouseChange[] {
               ...house,
               devices: house.devices.filter((each) => each.id === id || !byHand.includes(each)),
             })),
+          },
+        ]),
+    ...(byHand.length === 0
+      ? []
+      : [
+          {
+            cure: 'Interlock exhaust with the burners, so that none that is switched by hand runs while one fires.',
+            houses: [{ ...house, devices: house.devices.filter((each) => !byHand.includes(each)) }],
           },
         ]),
   ];

@@ -1,18 +1,20 @@
-import { compileHouse, type House } from '@evendraft/house';
+import { compileHouse, type CompiledHouse, type House } from '@evendraft/house';
 import { judgeVelocity } from '@evendraft/rules';
 import {
   balanceStudy,
   exhaustCurveOfRemedy,
   situationAirStudy,
   yearlyAirHeat,
+  yearlyAirStudy,
   yearlyFanEnergy,
+  type BalanceQuestion,
   type Remedy,
   type SituationAir,
   type SizingResult,
 } from '@evendraft/studies';
-import type { CompareOptions } from '../compare-remedies.js';
+import type { CompareOptions } from '../compare-options.js';
 import { codeReadings, upkeepOf } from '../remedy-facts.js';
-import type { RemedyRow } from '../remedy-row.js';
+import type { RemedyRow, RemedyYear } from '../remedy-row.js';
 import { largestExhaust } from '../largest-exhaust.js';
 import { largestAlone } from './largest-alone.js';
 
@@ -55,7 +57,12 @@ export async function remedyRowOf(
     balance.status === 'solved'
       ? balance.devices.find((each) => each.device === device)?.deliveredFlowM3PerS
       : undefined;
-  const yearlyKWh = yearlyEnergy(air, { options, supply: suppliedFlow(remedy, size) });
+  const year = await yearOf(compiled, {
+    question,
+    air,
+    options,
+    supply: suppliedFlow(remedy, size),
+  });
   const exhaustCurve =
     size === undefined
       ? undefined
@@ -82,7 +89,7 @@ export async function remedyRowOf(
     ...(delivered === undefined ? {} : { exhaustFlowM3PerS: delivered }),
     ...(velocity === undefined ? {} : { faceVelocityMPerS: velocity }),
     ...(air === undefined ? {} : { inducedHeatW: air.inducedHeatW, temperingW: air.temperingW }),
-    ...(yearlyKWh === undefined ? {} : { yearlyKWh }),
+    ...(year === undefined ? {} : { year }),
   };
 }
 
@@ -101,22 +108,39 @@ function suppliedFlow({ kind }: Remedy, size: number | undefined): number {
   return kind === 'powered make-up air' ? (size ?? 0) : 0;
 }
 
-/** Energy of the air that the exhaust draws in beyond the baseline, and of the supply fan [kWh]. */
-function yearlyEnergy(
-  air: SituationAir | undefined,
-  { options, supply }: { readonly options: CompareOptions; readonly supply: number },
-): number | undefined {
-  const { year, supplyFan = { pressureRisePa: 100, efficiency: 0.3 } } = options;
+/** Energy of the air that the exhaust draws in beyond the baseline, and of the supply fan. */
+async function yearOf(
+  compiled: CompiledHouse,
+  of: {
+    readonly question: BalanceQuestion;
+    readonly air: SituationAir | undefined;
+    readonly options: CompareOptions;
+    readonly supply: number;
+  },
+): Promise<RemedyYear | undefined> {
+  const { question, air, options, supply } = of;
+  const { year, supplyFan = { pressureRisePa: 100, efficiency: 0.3 }, signal } = options;
   if (air === undefined || year === undefined) return undefined;
+  const { weather, hoursPerDay } = year;
   const massFlowKgPerS = Math.max(0, air.inflowKgPerS - air.baselineInflowKgPerS);
-  const { heatingKWh, coolingKWh } = yearlyAirHeat(
-    { massFlowKgPerS, hoursPerDay: year.hoursPerDay, roomTemperatureC: 20 },
-    year.weather,
+  const byDegreeDays = yearlyAirHeat(
+    { massFlowKgPerS, hoursPerDay, roomTemperatureC: 20 },
+    weather,
   );
-  const fan = yearlyFanEnergy({
-    volumeFlowM3PerS: supply,
-    ...supplyFan,
-    hoursPerDay: year.hoursPerDay,
-  });
-  return heatingKWh + coolingKWh + fan;
+  const fanKWh = yearlyFanEnergy({ volumeFlowM3PerS: supply, ...supplyFan, hoursPerDay });
+  const byHours =
+    weather.kind === 'hourly'
+      ? await yearlyAirStudy(
+          compiled,
+          { state: question.state, hoursPerDay, year: weather },
+          signal === undefined ? {} : { signal },
+        )
+      : undefined;
+  const { heatingKWh, coolingKWh } = byHours ?? byDegreeDays;
+  return {
+    totalKWh: heatingKWh + coolingKWh + fanKWh,
+    fanKWh,
+    ...(byHours === undefined ? {} : { byHours }),
+    byDegreeDays,
+  };
 }

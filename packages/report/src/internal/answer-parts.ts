@@ -1,9 +1,9 @@
-import type { Finding } from '@evendraft/rules';
+import { verdictsByUrgency, type Finding } from '@evendraft/rules';
 import type { ZoneWorst } from '@evendraft/studies';
 import type { UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import { countWords } from './count-words.js';
-import { findingsByUrgency, verdictsByUrgency } from './findings-by-urgency.js';
+import { findingsByUrgency } from './findings-by-urgency.js';
 import { incompleteWords } from './incomplete-words.js';
 import { numberPrinter, type NumberPrinter } from './number-printer.js';
 import { againstOutdoors, fromBaseline, marginWords, quantityWords } from './pressure-words.js';

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { combustionFindingSchema, draftVerdictSchema } from './draft-schema.js';
 import { findingSchema } from './finding-schema.js';
 import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
@@ -38,6 +39,7 @@ export const cureResultsSchema = z.union([
   z.strictObject({ status: z.literal('not solved'), why: text }),
   z.strictObject({
     status: z.literal('solved'),
+    fluesNotSolved: z.exactOptional(text),
     appliances: z.array(
       z.strictObject({
         appliance: text,
@@ -46,6 +48,13 @@ export const cureResultsSchema = z.union([
             cure: text,
             makeUp: z.exactOptional(makeUpSchema),
             after: findingSchema,
+            draft: z.exactOptional(
+              z.strictObject({
+                verdict: z.exactOptional(draftVerdictSchema),
+                why: z.exactOptional(text),
+                findings: z.array(combustionFindingSchema),
+              }),
+            ),
           }),
         ),
       }),

@@ -2,7 +2,13 @@ import * as z from 'zod';
 import { ruleFindingSchema } from './rule-finding-schema.js';
 import { count, pressurePa, text } from './shared-schemas.js';
 
-const verdict = z.enum(['drafts from cold', 'drafts only once warm', 'spills in part', 'reversed']);
+/** What a flue does in the least favourable situation. */
+export const draftVerdictSchema = z.enum([
+  'drafts from cold',
+  'drafts only once warm',
+  'spills in part',
+  'reversed',
+]);
 const share = z.number().meta({ unit: '-' });
 const ppm = z.number().meta({ unit: 'ppm' });
 const timeS = z.number().meta({ unit: 's' });
@@ -17,7 +23,7 @@ const threshold = z.strictObject({
 
 const worstSchema = z.strictObject({
   ...situation,
-  verdict,
+  verdict: draftVerdictSchema,
   heldByFan: z.boolean(),
   tapDraftPa: pressurePa,
   spilledShare: z.strictObject({ fromCold: share, fromWarm: share }),
@@ -41,11 +47,25 @@ const spilledSchema = z.strictObject({
   ),
 });
 
+/** Draft, spillage time or carbon monoxide of one appliance against a limit. */
+export const combustionFindingSchema = z
+  .strictObject({
+    appliance: text,
+    about: z.enum(['draft', 'spillage time', 'carbon monoxide']),
+    situation: z.strictObject(situation),
+    finding: ruleFindingSchema,
+    found: z
+      .number()
+      .nullable()
+      .meta({ description: 'Draft in Pa, spillage time in s, carbon monoxide in ppm.' }),
+  })
+  .meta({ id: 'combustionFinding' });
+
 const applianceSchema = z.strictObject({
   appliance: text,
   zone: text,
   worst: z.exactOptional(worstSchema),
-  verdicts: z.array(z.strictObject({ verdict, situations: count })),
+  verdicts: z.array(z.strictObject({ verdict: draftVerdictSchema, situations: count })),
   unjudged: z.array(z.strictObject({ reason: text, situations: count })),
   starts: z.array(
     z.strictObject({
@@ -69,14 +89,7 @@ const applianceSchema = z.strictObject({
       ),
     }),
   ),
-  findings: z.array(
-    z.strictObject({
-      appliance: text,
-      about: z.enum(['draft', 'spillage time', 'carbon monoxide']),
-      situation: z.strictObject(situation),
-      finding: ruleFindingSchema,
-    }),
-  ),
+  findings: z.array(combustionFindingSchema),
 });
 
 /** Whether flues draw, spill or run backwards. */

@@ -1,10 +1,14 @@
-import type { CombustionFinding, RuleFinding, Verdict } from '@evendraft/rules';
+import {
+  verdictsByUrgency,
+  type CombustionFinding,
+  type RuleFinding,
+  type Verdict,
+} from '@evendraft/rules';
 import type { DraftVerdict } from '@evendraft/studies';
 import { formatQuantity, type UnitSystem } from '@evendraft/units';
 import type { Assessment } from '../assessment.js';
 import type { ApplianceDraft, DraftSituation, SolvedDraft } from '../draft-results.js';
 import { countWords } from './count-words.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import type { NumberPrinter } from './number-printer.js';
 import { situationWords } from './situation-words.js';

@@ -1,12 +1,4 @@
-import type { Finding, Verdict } from '@evendraft/rules';
-
-/** Order of urgency; what was not judged comes before what is within a limit. */
-export const verdictsByUrgency: readonly Verdict[] = [
-  'beyond the limit',
-  'near the limit',
-  'not judged',
-  'within the limit',
-];
+import { verdictsByUrgency, type Finding } from '@evendraft/rules';
 
 /**
  * Findings in the order in which a reader needs them: by verdict, then the smallest margin first.

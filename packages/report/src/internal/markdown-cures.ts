@@ -1,4 +1,5 @@
 import { cureWords } from './cure-words.js';
+import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { fullStop } from './full-stop.js';
 import type { MarkdownSection } from './markdown-findings.js';
 import { makeUpSentence } from './size-words.js';
@@ -17,10 +18,15 @@ export function markdownCures(section: MarkdownSection): void {
     page.paragraph(fullStop(cures.why));
     return;
   }
-  page.paragraph(
-    'Worst value after the cure over all states and weathers, in Pa. A cure is still to be built, assessed and tested; none is a clearance.',
+  const ofSuction = cures.appliances.filter(({ cures: own }) =>
+    own.some(({ after }) => after.judged),
   );
-  for (const { appliance, cures: own } of cures.appliances) {
+  if (ofSuction.length > 0) {
+    page.paragraph(
+      'Worst suction after the cure over all states and weathers, in Pa. A cure is still to be built, assessed and tested; none is a clearance.',
+    );
+  }
+  for (const { appliance, cures: own } of ofSuction) {
     page.heading(3, `For the ${appliance}`);
     page.table(
       [
@@ -42,4 +48,22 @@ export function markdownCures(section: MarkdownSection): void {
   }
   const sentence = makeUpSentence(cures, system);
   if (sentence !== undefined) page.paragraph(sentence);
+  const flues = draftCureRows(assessment, printer);
+  if (flues.length > 0) for (const words of draftCureIntroduction()) page.paragraph(words);
+  for (const { appliance, rows } of flues) {
+    page.heading(3, `Flue of the ${appliance}`);
+    page.table(
+      [
+        { header: 'Cure' },
+        ...draftCureHeads.map((header, index) =>
+          index > 0 && index < 4 ? { header, align: 'right' as const } : { header },
+        ),
+      ],
+      rows.map(({ cure, cells }) => [
+        cure === undefined ? 'As it is.' : cureWords(cure, system),
+        ...cells,
+      ]),
+    );
+  }
+  if (cures.fluesNotSolved !== undefined) page.paragraph(fullStop(cures.fluesNotSolved));
 }

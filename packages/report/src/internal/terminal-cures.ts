@@ -1,5 +1,6 @@
 import type { Verdict } from '@evendraft/rules';
-import { cureWords, outcomeWords } from './cure-words.js';
+import { cureAgain, cureWords, flueOutcomeWords, outcomeWords } from './cure-words.js';
+import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { makeUpSentence } from './size-words.js';
@@ -19,10 +20,15 @@ export function terminalCures(section: TerminalSection): void {
     page.paragraph(fullStop(cures.why));
     return;
   }
-  page.paragraph(
-    'Worst value after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+  const ofSuction = cures.appliances.filter(({ cures: own }) =>
+    own.some(({ after }) => after.judged),
   );
-  for (const { appliance, cures: own } of cures.appliances) {
+  if (ofSuction.length > 0) {
+    page.paragraph(
+      'Worst suction after the cure and its limit, in Pa. A cure is still to be built, assessed and tested.',
+    );
+  }
+  for (const { appliance, cures: own } of ofSuction) {
     page.blank();
     page.table(
       [
@@ -45,9 +51,45 @@ export function terminalCures(section: TerminalSection): void {
     );
   }
   const sentence = makeUpSentence(cures, section.system);
-  if (sentence === undefined) return;
-  page.blank();
-  page.paragraph(sentence);
+  if (sentence !== undefined) {
+    page.blank();
+    page.paragraph(sentence);
+  }
+  fluesAfterCures(section);
+}
+
+function fluesAfterCures(section: TerminalSection): void {
+  const { page, assessment, printer } = section;
+  const { cures } = assessment;
+  const flues = draftCureRows(assessment, printer);
+  if (flues.length > 0) {
+    page.blank();
+    for (const sentence of draftCureIntroduction()) page.paragraph(sentence);
+  }
+  const [then, draft, start, gas, finding] = draftCureHeads;
+  for (const { appliance, rows } of flues) {
+    page.blank();
+    page.table(
+      [
+        { header: `Flue of the ${appliance}`, minimum: 20 },
+        { header: then, minimum: 8 },
+        ...[draft, start, gas].map((header) => ({ header, align: 'right' as const })),
+        {
+          header: finding,
+          minimum: 9,
+          dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
+        },
+      ],
+      rows.map(({ cure, cells }) => [
+        cure === undefined ? 'As it is.' : cureAgain(cure, section),
+        ...cells,
+      ]),
+    );
+  }
+  if (cures.status === 'solved' && cures.fluesNotSolved !== undefined) {
+    page.blank();
+    page.paragraph(fullStop(cures.fluesNotSolved));
+  }
 }
 
 /**
@@ -67,8 +109,13 @@ export function terminalCuresInShort(section: TerminalSection): void {
     return;
   }
   for (const { appliance, cures: own } of cures.appliances) {
-    page.bullet(`${appliance}: ${outcomeWords(own, section)}`);
+    if (own.some(({ after }) => after.judged !== undefined)) {
+      page.bullet(`${appliance}: ${outcomeWords(own, section)}`);
+    }
+    const ofFlue = flueOutcomeWords(own, section);
+    if (ofFlue !== undefined) page.bullet(`Flue of the ${appliance}: ${ofFlue}`);
   }
+  if (cures.fluesNotSolved !== undefined) page.bullet(fullStop(cures.fluesNotSolved));
   const sentence = makeUpSentence(cures, system);
   if (sentence !== undefined) page.bullet(sentence);
 }

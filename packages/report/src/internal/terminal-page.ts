@@ -1,6 +1,5 @@
-import type { Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
 import { displayWidth } from './display-width.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { textTable, type TextColumn, type TextTable } from './text-table.js';
 import { withMinus } from './typeset.js';
 import { wrapText } from './wrap-text.js';

@@ -1,7 +1,6 @@
-import type { RuleFinding } from '@evendraft/rules';
+import { verdictsByUrgency, type RuleFinding } from '@evendraft/rules';
 import { arithmeticWords } from './arithmetic-words.js';
 import { countWords } from './count-words.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { sourceWords } from './source-words.js';
 import type { TerminalSection } from './terminal-findings.js';

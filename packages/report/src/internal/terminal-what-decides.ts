@@ -1,8 +1,7 @@
-import type { RuleFinding, Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type RuleFinding, type Verdict } from '@evendraft/rules';
 import { countWords } from './count-words.js';
 import { deepestPerState } from './deepest-per-state.js';
 import { calledFor, threeAnswers } from './draft-words.js';
-import { verdictsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { terminalCuresInShort } from './terminal-cures.js';
 import { terminalFindings, type TerminalSection } from './terminal-findings.js';

@@ -13,6 +13,8 @@ const situation = {
   airtightness: text,
 };
 
+const balanceCount = { stableBalances: count, counted: z.boolean(), complete: z.boolean() };
+
 const balanceSchema = z.strictObject({
   status: z.literal('solved'),
   ...situation,
@@ -36,13 +38,13 @@ const balanceSchema = z.strictObject({
   ),
   columns: z.exactOptional(
     z.strictObject({
-      stableBalances: count,
-      complete: z.boolean(),
+      ...balanceCount,
       states: z.array(
         z.strictObject({ item: text, link: text, state: z.enum(['upward', 'downward', 'still']) }),
       ),
     }),
   ),
+  baselineColumns: z.exactOptional(z.strictObject(balanceCount)),
   warnings: z.exactOptional(
     z.array(
       z.strictObject({

@@ -1,4 +1,4 @@
-import type { WorstPressure } from '@evendraft/studies';
+import type { StateBalance, WorstPressure } from '@evendraft/studies';
 import type { MissingFact } from '../choose-limit.js';
 import type { JudgedStudy } from '../judged-study.js';
 
@@ -29,12 +29,22 @@ export function studyNotes(worstCase: JudgedStudy, worst: WorstPressure): readon
           'The balance in this situation is one of several that are possible: air in a flue or shaft can stand either way. That with the lowest pressure is shown.',
         ]
       : []),
+    ...(isOneOfSeveral(balance?.baselineColumns)
+      ? [
+          'With everything off the air in a flue or shaft can also stand either way. The fall is counted from the balance with the highest pressure, so that it is the largest.',
+        ]
+      : []),
     ...(worstCase.proof.notEnclosed === 0
       ? []
       : [
           `The error of the pressures could not be bounded in ${worstCase.proof.notEnclosed} of the study’s solves; the band called near does not cover it.`,
         ]),
   ];
+}
+
+/** Whether there is more than one balance, or may be. */
+function isOneOfSeveral(columns: StateBalance['baselineColumns']): boolean {
+  return columns !== undefined && !(columns.stableBalances === 1 && columns.complete);
 }
 
 /**

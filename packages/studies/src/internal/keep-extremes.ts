@@ -1,5 +1,6 @@
 import type { Zone } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
+import type { PressureSpan } from '../resolve-columns.js';
 import type { OrderedSwitch } from './setting-order.js';
 import { depthOf, inTies } from './ties.js';
 
@@ -10,10 +11,9 @@ export type ExtremeKind = 'lowest' | 'largest fall' | 'highest' | 'largest rise'
 export interface SearchedSituation {
   readonly question: BalanceQuestion;
   readonly order: readonly OrderedSwitch[];
-  /** Of the house's zones [Pa]. */
-  readonly pressuresPa: Float64Array;
-  /** The same in the baseline of its weather, doors and airtightness [Pa]. */
-  readonly baselinePa: Float64Array;
+  readonly pressures: PressureSpan;
+  /** The same in the baseline of its weather, doors and airtightness. */
+  readonly baseline: PressureSpan;
 }
 
 /** A situation that is the extreme of a zone, or only one of the deepest of the house. */
@@ -65,18 +65,16 @@ export function keepExtremes(zones: readonly Zone[]): ExtremeKeeper {
   };
   return {
     add(situation, { lowering, raising }) {
-      const { pressuresPa, baselinePa } = situation;
-      const deep = inTies(depth(pressuresPa));
+      const deep = inTies(depth(situation.pressures.lowestPa));
       for (const zone of zones.keys()) {
-        const pressure = inTies(pressuresPa[zone]!);
-        const change = inTies(pressuresPa[zone]! - baselinePa[zone]!);
-        if (lowering) {
-          offer({ ...situation, kind: 'lowest', zone }, pressure, deep);
-          offer({ ...situation, kind: 'largest fall', zone }, change, deep);
-        }
-        if (raising) {
-          offer({ ...situation, kind: 'highest', zone }, -pressure, deep);
-          offer({ ...situation, kind: 'largest rise', zone }, -change, deep);
+        const kinds = [
+          ...(lowering ? (['lowest', 'largest fall'] as const) : []),
+          ...(raising ? (['highest', 'largest rise'] as const) : []),
+        ];
+        for (const kind of kinds) {
+          const value = inTies(valueOf(situation, kind, zone));
+          const falls = kind === 'lowest' || kind === 'largest fall';
+          offer({ ...situation, kind, zone }, falls ? value : -value, deep);
         }
       }
       if (!lowering) return;
@@ -85,13 +83,36 @@ export function keepExtremes(zones: readonly Zone[]): ExtremeKeeper {
     },
     extremePa(kind, zone) {
       const extreme = best.get(`${kind} ${zone}`)?.extreme;
-      if (extreme === undefined) return undefined;
-      const change = kind === 'largest fall' || kind === 'largest rise';
-      return extreme.pressuresPa[zone]! - (change ? extreme.baselinePa[zone]! : 0);
+      return extreme && valueOf(extreme, kind, zone);
     },
     all() {
       trim();
       return [...best.values(), ...deepest].map(({ extreme }) => extreme);
     },
   };
+}
+
+/** Pressure or change of a zone in a situation, over its balances that which goes furthest [Pa]. */
+function valueOf(situation: SearchedSituation, kind: ExtremeKind, zone: number): number {
+  const { pressurePa, baselinePa } = extremeIn(situation, kind, zone);
+  return kind === 'lowest' || kind === 'highest' ? pressurePa : pressurePa - baselinePa;
+}
+
+/**
+ * What a zone has in a situation at an extreme. Where several balances are stable the situation takes the one
+ * furthest out, and its baseline the one from which that is furthest.
+ *
+ * @param situation - the situation
+ * @param kind - which extreme
+ * @param zone - index of the zone
+ * @returns pressure and baseline [Pa]
+ */
+export function extremeIn(
+  { pressures, baseline }: SearchedSituation,
+  kind: ExtremeKind,
+  zone: number,
+): { readonly pressurePa: number; readonly baselinePa: number } {
+  return kind === 'lowest' || kind === 'largest fall'
+    ? { pressurePa: pressures.lowestPa[zone]!, baselinePa: baseline.highestPa[zone]! }
+    : { pressurePa: pressures.highestPa[zone]!, baselinePa: baseline.lowestPa[zone]! };
 }

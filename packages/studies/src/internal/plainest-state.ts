@@ -16,7 +16,7 @@ import { inTies } from './ties.js';
  */
 export function plainestState(
   compiled: CompiledHouse,
-  { question, order, pressuresPa }: SearchedSituation,
+  { question, order, pressures }: SearchedSituation,
 ): { readonly question: BalanceQuestion; readonly solves: number } {
   const { state, weather, airtightnessCase = 0 } = question;
   const settings: Record<string, string> = Object.fromEntries(
@@ -30,7 +30,9 @@ export function plainestState(
     const rows = solveStates({ compiled, weather, airtightnessCase }, states);
     solves += states.length;
     const first = rows.findIndex((row) =>
-      row?.every((pressure, zone) => inTies(pressure) === inTies(pressuresPa[zone]!)),
+      row?.lowestPa.every(
+        (pressure, zone) => inTies(pressure) === inTies(pressures.lowestPa[zone]!),
+      ),
     );
     if (first >= 0) settings[id] = lower[first]!;
   }

@@ -20,6 +20,8 @@ export interface RemedyTrial {
   /** In rising order of size. */
   tried(): readonly TriedSize[];
   solves(): number;
+  /** The side of the target that a size failed first; undefined where it holds or does not compile. */
+  failedSide(size: number): PressureTarget['side'] | undefined;
   /** The size that comes closest over every situation that some size failed in. */
   closest(): number | undefined;
   /** What stands in the way of a size in the situation of its worst margin. */
@@ -46,60 +48,99 @@ export function remedyTrial(
   options: { readonly signal?: AbortSignal } = {},
 ): RemedyTrial {
   const known = new Map<number, TriedSize>();
-  const ranges = new Map<number, PressureRangeStudy>();
+  const ranges = new Map<string, PressureRangeStudy>();
   const hard: Hard[] = [];
+  const failedSides = new Map<number, PressureTarget['side']>();
   let solves = 0;
 
-  const rangeAt = async (size: number, compiled: CompiledHouse): Promise<PressureRangeStudy> => {
-    const before = ranges.get(size);
+  const rangeAt = async (of: {
+    readonly size: number;
+    readonly side: PressureTarget['side'];
+    readonly compiled: CompiledHouse;
+  }): Promise<PressureRangeStudy> => {
+    const key = `${of.size} ${remedy.houseAtMost === undefined ? '' : of.side}`;
+    const before = ranges.get(key);
     if (before !== undefined) return before;
     const { signal } = options;
-    const range = await pressureRangeStudy(compiled, signal === undefined ? {} : { signal });
-    ranges.set(size, range);
+    const range = await pressureRangeStudy(of.compiled, signal === undefined ? {} : { signal });
+    ranges.set(key, range);
     solves += range.solves;
     return range;
   };
-  const verify = async (size: number): ReturnType<RemedyTrial['verify']> => {
-    const compiled = compiledWith(remedy, size);
-    if (compiled === undefined) return { margins: [], proved: false };
-    const range = await rangeAt(size, compiled);
-    return { margins: marginsOf(targets, range), proved: range.coverage.proved };
+  /** Margins over all situations, each target in the house that is worst for its side. */
+  const allMargins = async (
+    size: number,
+  ): Promise<
+    | {
+        readonly margins: readonly TargetMargin[];
+        readonly whole: boolean;
+        readonly proved: boolean;
+      }
+    | undefined
+  > => {
+    const margins: TargetMargin[] = [];
+    let [whole, proved] = [true, true];
+    for (const side of sidesOf(targets)) {
+      const compiled = compiledWith(remedy, { size, side });
+      if (compiled === undefined) return undefined;
+      const range = await rangeAt({ size, side, compiled });
+      margins.push(
+        ...marginsOf(
+          targets.filter((target) => target.side === side),
+          range,
+        ),
+      );
+      whole &&= range.unsolved.length === 0;
+      proved &&= range.coverage.proved;
+    }
+    const order = targets.map(({ id }) => id);
+    margins.sort((a, b) => order.indexOf(a.target.id) - order.indexOf(b.target.id));
+    return { margins, whole, proved };
   };
-  const tryHard = (compiled: CompiledHouse, size: number): TriedSize | undefined => {
+  const tryHard = (size: number): TriedSize | undefined => {
     for (const each of hard) {
+      const compiled = compiledWith(remedy, { size, side: each.target.side });
+      if (compiled === undefined) return { size, holds: false, leastMarginPa: null };
       solves += 2;
       const leastMarginPa = marginAt(compiled, each);
-      if (leastMarginPa === null || leastMarginPa < 0) return { size, holds: false, leastMarginPa };
+      if (leastMarginPa === null || leastMarginPa < 0) {
+        failedSides.set(size, each.target.side);
+        return { size, holds: false, leastMarginPa };
+      }
     }
     return undefined;
   };
-  const tryAll = async (compiled: CompiledHouse, size: number): Promise<TriedSize> => {
-    const range = await rangeAt(size, compiled);
-    const [worst] = [...marginsOf(targets, range)].sort((a, b) => a.marginPa - b.marginPa);
-    if (worst === undefined) return { size, holds: false, leastMarginPa: null };
-    const holds = worst.marginPa >= 0 && range.unsolved.length === 0;
-    if (!holds) hard.unshift({ target: worst.target, situation: worst.situation });
+  const tryAll = async (size: number): Promise<TriedSize> => {
+    const all = await allMargins(size);
+    const [worst] = [...(all?.margins ?? [])].sort((a, b) => a.marginPa - b.marginPa);
+    if (all === undefined || worst === undefined)
+      return { size, holds: false, leastMarginPa: null };
+    const holds = worst.marginPa >= 0 && all.whole;
+    if (!holds) {
+      hard.unshift({ target: worst.target, situation: worst.situation });
+      failedSides.set(size, worst.target.side);
+    }
     return { size, holds, leastMarginPa: worst.marginPa };
   };
   return {
-    verify,
+    async verify(size) {
+      const { margins, proved } = (await allMargins(size)) ?? { margins: [], proved: false };
+      return { margins, proved };
+    },
     async at(size) {
       const before = known.get(size);
       if (before !== undefined) return before;
-      const compiled = compiledWith(remedy, size);
-      const tried =
-        compiled === undefined
-          ? { size, holds: false, leastMarginPa: null }
-          : (tryHard(compiled, size) ?? (await tryAll(compiled, size)));
+      const tried = tryHard(size) ?? (await tryAll(size));
       known.set(size, tried);
       return tried;
     },
     tried: () => [...known.values()].sort((a, b) => a.size - b.size),
     solves: () => solves,
+    failedSide: (size) => failedSides.get(size),
     closest() {
       const rated = [...known.keys()].map((size) => {
-        const compiled = compiledWith(remedy, size);
         const margins = hard.map((each) => {
+          const compiled = compiledWith(remedy, { size, side: each.target.side });
           return (compiled && marginAt(compiled, each)) ?? -Infinity;
         });
         return { size, marginPa: Math.min(...margins) };
@@ -107,7 +148,7 @@ export function remedyTrial(
       return rated.sort((a, b) => b.marginPa - a.marginPa)[0]?.size;
     },
     obstacle(size, worst) {
-      const compiled = compiledWith(remedy, size);
+      const compiled = compiledWith(remedy, { size, side: worst.target.side });
       return compiled === undefined
         ? { kind: 'does not reach' }
         : whyImpossible(remedy, compiled, worst);
@@ -115,9 +156,19 @@ export function remedyTrial(
   };
 }
 
+/** The sides that targets have, each once. */
+function sidesOf(targets: readonly PressureTarget[]): readonly PressureTarget['side'][] {
+  return [...new Set(targets.map(({ side }) => side))];
+}
+
 /** A house may become so tight that its modelled openings leave no leaks; then that size does not hold. */
-function compiledWith(remedy: Remedy, size: number): CompiledHouse | undefined {
-  const result = compileHouse(remedy.houseWith(size));
+function compiledWith(
+  remedy: Remedy,
+  of: { readonly size: number; readonly side: PressureTarget['side'] },
+): CompiledHouse | undefined {
+  const { size, side } = of;
+  const most = side === 'not above' ? remedy.houseAtMost?.(size) : undefined;
+  const result = compileHouse(most ?? remedy.houseWith(size));
   return result.ok ? result.compiled : undefined;
 }
 
@@ -127,8 +178,9 @@ function marginAt(compiled: CompiledHouse, { target, situation }: Hard): number 
   const place = { compiled, weather, airtightnessCase };
   const [row, baseline] = solveStates(place, [state, baselineOf(state)]);
   if (row === undefined || baseline === undefined) return null;
-  const pressurePa = row[zone]!;
-  const baselinePa = baseline[zone]!;
+  const falls = target.side === 'not below';
+  const pressurePa = (falls ? row.lowestPa : row.highestPa)[zone]!;
+  const baselinePa = (falls ? baseline.highestPa : baseline.lowestPa)[zone]!;
   const now = {
     ...situation,
     pressurePa,

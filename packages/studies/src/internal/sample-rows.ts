@@ -12,9 +12,15 @@ import type { BalanceQuestion } from '../balance-study.js';
 import { stackScenarios } from './stack-scenarios.js';
 import type { Knob, Knobs } from './uncertain-knobs.js';
 
+/** A situation, and which of its balances counts where air in shafts and flues may go either way. */
+export interface AskedRow {
+  readonly question: BalanceQuestion;
+  readonly shown: 'lowest' | 'highest';
+}
+
 /** Situations and their baselines, each solved once a sample. */
 export interface AskedRows {
-  readonly rows: readonly BalanceQuestion[];
+  readonly rows: readonly AskedRow[];
   /** For each situation its row and that of its baseline. */
   readonly pairs: readonly { readonly row: number; readonly baseline: number }[];
 }
@@ -66,8 +72,8 @@ export function sampleRows(setting: SampleSetting): SampleRows {
   const { network, links } = compiled;
   // Columns of shafts and flues stay as they stand in the situation without any change.
   const once = asked.rows.map(
-    ({ state, weather, airtightnessCase = 0 }) =>
-      resolveColumns(compiled, { state, weather, airtightnessCase }).scenario,
+    ({ question: { state, weather, airtightnessCase = 0 }, shown }) =>
+      resolveColumns(compiled, { state, weather, airtightnessCase }, shown).scenario,
   );
   const scale = once.map((row) => row.linkScale ?? new Float64Array(links.length).fill(1));
   const wind = once.map((row) => row.boundaryPressuresPa ?? new Float64Array(0));

@@ -1,9 +1,9 @@
 import { houseScenario, type OperatingState } from '@evendraft/house';
-import { batchStatuses, solveBatch } from '@evendraft/network';
+import { boundBalances } from '@evendraft/network';
+import { openColumns, type PressureSpan } from '../resolve-columns.js';
 import type { ExtremeKeeper } from './keep-extremes.js';
 import type { OrderedSwitch } from './setting-order.js';
 import type { SolvePlace } from './solve-states.js';
-import { stackScenarios } from './stack-scenarios.js';
 import { combinationsOf, stateOf } from './switches.js';
 
 /** What is searched: one house in one weather with its doors as they are. */
@@ -11,29 +11,26 @@ export interface ColumnSearch {
   readonly at: SolvePlace;
   readonly order: readonly OrderedSwitch[];
   readonly doors: OperatingState['doors'];
-  /** Pressures of the house's zones in the baseline [Pa]. */
-  readonly baselinePa: Float64Array;
+  /** The house's zones in the baseline. */
+  readonly baseline: PressureSpan;
   /** Extremes found so far, which the search tries to beat. */
   readonly kept: Pick<ExtremeKeeper, 'extremePa'>;
   /** Solves a state with every state of its columns, and offers it to what is kept. */
   readonly solve: (state: OperatingState) => void;
-  /** Told of every bound that was solved, zones of the house only [Pa]. */
-  readonly met: (pressuresPa: Float64Array) => void;
+  /** Told of every bound. */
+  readonly met: (pressures: PressureSpan) => void;
 }
 
 /** By how much a bound must beat an extreme before it is followed; states within it tie [Pa]. */
 const beatenByPa = 5e-5;
 /** Bounds that one search may solve before it is given up. */
 const mostBounds = 20_000;
-/** Solves in one batch. */
-const rowsPerBatch = 512;
 
 /**
  * Searches the states of a house in whose shafts and flues air may go either way.
  *
  * With the air of every column held, the ordering of settings holds; so the lowest pressure of any state is not
- * below the least over all airs of the columns, up or down, with what is not yet decided set to carry most
- * outward. (A column at rest lies between its two airs.) Sets of states whose bound beats no extreme are left
+ * below the bound over all airs of the columns, with what is not yet decided set to carry most outward. Sets of states whose bound beats no extreme are left
  * out, the others are split, switch by switch, down to single states that are solved as they are. Likewise above.
  *
  * @param search - what is searched
@@ -68,8 +65,8 @@ export function searchColumns(search: ColumnSearch): {
       continue;
     }
     if (undecided(next) === 0) {
-      const { rows, solves } = boundsOf(search, settled);
-      bounds += solves;
+      const rows = boundsOf(search, settled);
+      bounds += rows.length;
       if (bounds > mostBounds) return { bounds, complete: false };
       if (!rows.some((row) => mayBeat(search, row))) continue;
     }
@@ -86,21 +83,17 @@ function undecided({ settings, lowering, raising }: OrderedSwitch): number {
 
 interface Bound {
   readonly side: 'lowering' | 'raising';
-  readonly pressuresPa: Float64Array;
+  readonly pressures: PressureSpan;
 }
 
-/** Pressures with what is not settled at its extremes, for both airs of every column. */
+/** Bounds on the pressures with what is not settled at its extremes, whichever way the air of columns goes. */
 function boundsOf(
   { at, order, doors, met }: ColumnSearch,
   settled: Readonly<Record<string, string>>,
-): { readonly rows: readonly Bound[]; readonly solves: number } {
+): readonly Bound[] {
   const { compiled, weather, airtightnessCase } = at;
-  const columns = [
-    ...combinationsOf(
-      compiled.twoStateLinks.map(({ id }) => ({ id, settings: ['upward', 'downward'] as const })),
-    ),
-  ].map((airs) => compiled.twoStateLinks.map(({ id }) => airs[id]!));
-  const asked = (['lowering', 'raising'] as const).flatMap((side) =>
+  const zones = compiled.house.zones.length;
+  return (['lowering', 'raising'] as const).flatMap((side) =>
     [
       ...combinationsOf(
         order.map((each) => {
@@ -108,39 +101,30 @@ function boundsOf(
           return { id: each.id, settings: known === undefined ? each[side] : [known] };
         }),
       ),
-    ].flatMap((settings) => columns.map((airs) => ({ side, settings, airs }))),
-  );
-  const zones = compiled.house.zones.length;
-  const nodes = compiled.network.description.zones.length;
-  const rows: Bound[] = [];
-  for (let first = 0; first < asked.length; first += rowsPerBatch) {
-    const block = asked.slice(first, first + rowsPerBatch);
-    const scenarios = block.map(({ settings, airs }) => {
-      const state = stateOf(settings, doors);
-      return houseScenario(compiled, { state, weather, airtightnessCase, columns: airs }).scenario;
-    });
-    const result = solveBatch(compiled.network, stackScenarios(scenarios));
-    block.forEach(({ side }, row) => {
-      const solved = batchStatuses[result.status[row]!] === 'solved';
+    ].map((settings): Bound => {
+      const situation = { state: stateOf(settings, doors), weather, airtightnessCase };
+      const { scenario } = houseScenario(compiled, situation);
+      const bounds = boundBalances(compiled.network.description, scenario, {
+        twoState: openColumns(compiled, situation, scenario),
+      });
       // A bound that could not be solved bounds nothing.
-      const pressuresPa = solved
-        ? result.pressuresPa.slice(row * nodes, row * nodes + zones)
-        : new Float64Array(zones).fill(side === 'lowering' ? -Infinity : Infinity);
-      met(pressuresPa);
-      rows.push({ side, pressuresPa });
-    });
-  }
-  return { rows, solves: asked.length };
+      const pressures = {
+        lowestPa: bounds?.lowestPa.slice(0, zones) ?? new Float64Array(zones).fill(-Infinity),
+        highestPa: bounds?.highestPa.slice(0, zones) ?? new Float64Array(zones).fill(Infinity),
+      };
+      met(pressures);
+      return { side, pressures };
+    }),
+  );
 }
 
-function mayBeat({ kept, baselinePa }: ColumnSearch, { side, pressuresPa }: Bound): boolean {
-  const sign = side === 'lowering' ? 1 : -1;
-  const kinds =
+function mayBeat({ kept, baseline }: ColumnSearch, { side, pressures }: Bound): boolean {
+  const [sign, reached, from, kinds] =
     side === 'lowering'
-      ? (['lowest', 'largest fall'] as const)
-      : (['highest', 'largest rise'] as const);
-  return pressuresPa.some((pressure, zone) => {
-    const values = [pressure, pressure - baselinePa[zone]!];
+      ? ([1, pressures.lowestPa, baseline.highestPa, ['lowest', 'largest fall']] as const)
+      : ([-1, pressures.highestPa, baseline.lowestPa, ['highest', 'largest rise']] as const);
+  return reached.some((pressure, zone) => {
+    const values = [pressure, pressure - from[zone]!];
     return kinds.some((kind, index) => {
       const extreme = kept.extremePa(kind, zone);
       return extreme === undefined || sign * (values[index]! - extreme) < -beatenByPa;

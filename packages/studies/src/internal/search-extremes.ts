@@ -6,6 +6,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
+import type { PressureSpan } from '../resolve-columns.js';
 import type { ShownRange } from './carries-at-least.js';
 import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
 import { plainestState } from './plainest-state.js';
@@ -103,9 +104,9 @@ async function searchOnce(
   let premiseHolds = true;
   const doorPositions = [...combinationsOf(doorSwitchesOf(house))];
   let places = 0;
-  const meet = (pressuresPa: Float64Array, shown: ShownRange): void => {
-    const fromPa = Math.min(...pressuresPa);
-    const toPa = Math.max(...pressuresPa);
+  const meet = ({ lowestPa, highestPa }: PressureSpan, shown: ShownRange): void => {
+    const fromPa = Math.min(...lowestPa);
+    const toPa = Math.max(...highestPa);
     premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
     met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
   };
@@ -119,32 +120,32 @@ async function searchOnce(
       const shown = shownFor(order);
       for (const doors of doorPositions) {
         if (stopped()) break;
-        const [baselinePa] = solveStates(at, [baselineOf(stateOf({}, doors))]);
+        const [baseline] = solveStates(at, [baselineOf(stateOf({}, doors))]);
         solves += 1;
-        const offer = (block: Block, rows: readonly (Float64Array | undefined)[]): void => {
+        const offer = (block: Block, rows: readonly (PressureSpan | undefined)[]): void => {
           solves += rows.length;
           block.states.forEach((state, row) => {
             const question = { state, weather, airtightnessCase };
-            const pressuresPa = rows[row];
-            if (pressuresPa === undefined || baselinePa === undefined) {
+            const pressures = rows[row];
+            if (pressures === undefined || baseline === undefined) {
               unsolved.push(question);
               return;
             }
-            meet(pressuresPa, shown);
-            kept.add({ question, order, pressuresPa, baselinePa }, block);
+            meet(pressures, shown);
+            kept.add({ question, order, pressures, baseline }, block);
           });
         };
         // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
         const mayTurn = needed !== undefined && compiled.twoStateLinks.length > 0;
-        if (mayTurn && baselinePa !== undefined) {
+        if (mayTurn && baseline !== undefined) {
           const search = searchColumns({
             at,
             order,
             doors,
-            baselinePa,
+            baseline,
             kept,
-            met: (pressuresPa) => {
-              meet(pressuresPa, shown);
+            met: (pressures) => {
+              meet(pressures, shown);
             },
             solve(state) {
               const block = { states: [state], lowering: true, raising: true };

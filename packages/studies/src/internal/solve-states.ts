@@ -5,7 +5,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import { batchStatuses, solveBatch } from '@evendraft/network';
-import { resolveColumns } from '../resolve-columns.js';
+import { resolveColumns, type PressureSpan } from '../resolve-columns.js';
 import { stackScenarios } from './stack-scenarios.js';
 
 /** Where states are solved: one house, weather and airtightness. */
@@ -20,18 +20,18 @@ export interface SolvePlace {
  *
  * @param place - house, weather and airtightness
  * @param states - the states, at least one
- * @returns pressures of the house's zones, one row a state; undefined where a state could not be solved
+ * @returns pressures of the house's zones over all stable balances, one row a state; undefined where a state could
+ * not be solved
  */
 export function solveStates(
   { compiled, weather, airtightnessCase }: SolvePlace,
   states: readonly OperatingState[],
-): readonly (Float64Array | undefined)[] {
+): readonly (PressureSpan | undefined)[] {
   if (compiled.twoStateLinks.length > 0) {
     return states.map((state) => {
-      const { result } = resolveColumns(compiled, { state, weather, airtightnessCase });
-      return result.status === 'solved'
-        ? result.pressuresPa.slice(0, compiled.house.zones.length)
-        : undefined;
+      const { result, span } = resolveColumns(compiled, { state, weather, airtightnessCase });
+      if (result.status !== 'solved') return undefined;
+      return span ?? onlyOne(result.pressuresPa.slice(0, compiled.house.zones.length));
     });
   }
   const scenarios = states.map(
@@ -42,7 +42,11 @@ export function solveStates(
   const zones = compiled.house.zones.length;
   return states.map((_, row) =>
     batchStatuses[result.status[row]!] === 'solved'
-      ? result.pressuresPa.slice(row * nodes, row * nodes + zones)
+      ? onlyOne(result.pressuresPa.slice(row * nodes, row * nodes + zones))
       : undefined,
   );
+}
+
+function onlyOne(pressuresPa: Float64Array): PressureSpan {
+  return { lowestPa: pressuresPa, highestPa: pressuresPa };
 }

@@ -212,22 +212,54 @@ export function motorizedMakeUp(
  * A fan that blows outdoor air in with a device, in proportion to the device's rated flow at each speed.
  *
  * @param house - the house
- * @param supply - its place, the device it follows, and how far its control may fall short, as a share of the
- * flow that is set; 0.1 when absent [-]
+ * Its control holds the flow within a band: suction is worst at the lower end, pressure above outdoors at the upper.
+ *
+ * @param supply - its place, the device it follows, and how far its control may fall short of the flow that is set
+ * and go beyond it, as shares of that flow; 0.1 each when absent [-]
  * @returns the remedy; its size is the flow set at the device's highest speed [m³/s]
- * @throws StudyArgumentError where it follows nothing that moves air
+ * @throws StudyArgumentError where it follows nothing that moves air, or its band is upside down
  */
 export function poweredMakeUp(
   house: House,
-  supply: MakeUpPlace & { readonly follows: string; readonly shortfall?: number },
+  supply: MakeUpPlace & {
+    readonly follows: string;
+    readonly shortfall?: number;
+    readonly overshoot?: number;
+  },
 ): Remedy {
   const item = freeName(house, 'powered make-up');
-  const { shortfall = 0.1 } = supply;
+  const { shortfall = 0.1, overshoot = 0.1 } = supply;
+  if (!(shortfall >= 0 && shortfall < 1)) {
+    throw new StudyArgumentError('shortfall', shortfall, '0 to less than 1');
+  }
+  if (!(overshoot >= 0)) throw new StudyArgumentError('overshoot', overshoot, '0 or more');
   const speeds = house.devices.find(({ id }) => id === supply.follows)?.speeds ?? [];
   if (speeds.length === 0) {
     throw new StudyArgumentError('follows', supply.follows, 'the id of a device with a flow');
   }
   const highest = Math.max(...speeds.map(({ ratedFlowM3PerS }) => ratedFlowM3PerS));
+  const houseAt = (flowM3PerS: number, shareOfSet: number): House => ({
+    ...house,
+    devices: [
+      ...house.devices,
+      {
+        ...placed(supply, item),
+        kind: 'supply fan',
+        direction: 'supply',
+        speeds: speeds.map(({ name, ratedFlowM3PerS }) => {
+          const set = (flowM3PerS * ratedFlowM3PerS) / highest;
+          return {
+            name,
+            ratedFlowM3PerS: set,
+            law: { kind: 'fixedFlow', volumeFlowM3PerS: set * shareOfSet },
+          };
+        }),
+        duringTest: 'sealed',
+        interlock: { driver: supply.follows },
+        continuous: false,
+      },
+    ],
+  });
   return {
     kind: 'powered make-up air',
     what: `powered make-up air to the ${supply.zone} that follows the ${supply.follows}`,
@@ -242,29 +274,15 @@ export function poweredMakeUp(
         value: { si: shortfall, dimension: 'ratio' },
         source: ours,
       },
+      {
+        origin: item,
+        what: 'overshoot of its control, as a share of the flow that is set',
+        value: { si: overshoot, dimension: 'ratio' },
+        source: ours,
+      },
     ],
-    houseWith: (flowM3PerS) => ({
-      ...house,
-      devices: [
-        ...house.devices,
-        {
-          ...placed(supply, item),
-          kind: 'supply fan',
-          direction: 'supply',
-          speeds: speeds.map(({ name, ratedFlowM3PerS }) => {
-            const set = (flowM3PerS * ratedFlowM3PerS) / highest;
-            return {
-              name,
-              ratedFlowM3PerS: set,
-              law: { kind: 'fixedFlow', volumeFlowM3PerS: set * (1 - shortfall) },
-            };
-          }),
-          duringTest: 'sealed',
-          interlock: { driver: supply.follows },
-          continuous: false,
-        },
-      ],
-    }),
+    houseWith: (flowM3PerS) => houseAt(flowM3PerS, 1 - shortfall),
+    houseAtMost: (flowM3PerS) => houseAt(flowM3PerS, 1 + overshoot),
   };
 }
 

@@ -233,11 +233,11 @@ function tallyTabled(group: ZoneGroup, tally: ZoneTally): void {
  *
  * The chord over ±4 Pa has at x the flow m = C 4^(n−1) x, which the law has at (4^(n−1) |x|)^(1/n). There its slope is
  * g = n C (4^(n−1) |x|)^(1−1/n), and g times the pressure difference is n m: so the tangent has the flow
- * (1 − n) m + g x at x, and the pressure difference itself is not needed.
+ * (1 − n) m + g x at x.
  */
 export function powerLawTallyStartBlock(group: ZoneGroup, tally: ZoneTally): void {
   const { pressurePa, residual, slopeSum, from, to, drivePa, chordSlope, chordFlow } = tally;
-  const { slopeKgPerSPa } = tally.state;
+  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = tally.state;
   const { records, zoneEnd, begin, interior, end } = group;
   let link = begin;
   let at = 0;
@@ -254,7 +254,9 @@ export function powerLawTallyStartBlock(group: ZoneGroup, tally: ZoneTally): voi
       const n = records[at + 2]!;
       const slope = n * coefficient * chordPower(x, high, n);
       const flow = (1 - n) * chordFlows + slope * x;
+      massFlowKgPerS[link] = chordFlows;
       slopeKgPerSPa[link] = slope;
+      pressureDifferencePa[link] = (n * chordFlows) / slope;
       flows += flow;
       slopes += slope;
     }
@@ -271,7 +273,9 @@ export function powerLawTallyStartBlock(group: ZoneGroup, tally: ZoneTally): voi
     const n = records[at + 2]!;
     const slope = n * coefficient * chordPower(x, high, n);
     const flow = (1 - n) * chordFlows + slope * x;
+    massFlowKgPerS[link] = chordFlows;
     slopeKgPerSPa[link] = slope;
+    pressureDifferencePa[link] = (n * chordFlows) / slope;
     residual[start] = residual[start]! + flow;
     slopeSum[start] = slopeSum[start]! + slope;
     residual[other] = residual[other]! - flow;
