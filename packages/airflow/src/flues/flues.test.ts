@@ -343,9 +343,37 @@ describe('hearths', () => {
       for (const stage of Object.values(stages)) {
         expect(stage.status).toBe('assumed');
         expect(stage.burnRateShare).toBeLessThanOrEqual(1);
-        expect(stage.gasTemperatureC).toBeLessThanOrEqual(stages['full fire'].gasTemperatureC);
+        expect(stage.heatToGasShare).toBeGreaterThan(0);
+        expect(stage.heatToGasShare).toBeLessThan(1);
       }
     }
+  });
+
+  test('gas is hottest at full fire and carries the share of the heat that its stage says', () => {
+    for (const [kind, stages] of Object.entries(hearthStages)) {
+      const flows = Object.values(stages).map((stage) =>
+        hearthFlow({ stage, fuel: fuels.wood, fullInputW: 12_000 }),
+      );
+      const full = hearthFlow({
+        stage: stages['full fire'],
+        fuel: fuels.wood,
+        fullInputW: 12_000,
+      });
+      for (const { temperatureRiseK, flueGasKgPerS, inputW, heatToGasW } of flows) {
+        expect(temperatureRiseK, kind).toBeLessThanOrEqual(full.temperatureRiseK);
+        // Specific heat of air near 20 °C, 1,006 J/(kg K).
+        expectNear(flueGasKgPerS * 1006 * temperatureRiseK, heatToGasW, { relative: 1e-12 });
+        expect(heatToGasW).toBeLessThan(inputW);
+      }
+    }
+    // Gas of a stove at full fire leaves its collar at some 200 to 350 °C: common practice, no source.
+    const { temperatureRiseK } = hearthFlow({
+      stage: hearthStages['wood stove, door shut']['full fire'],
+      fuel: fuels.wood,
+      fullInputW: 8000,
+    });
+    expect(temperatureRiseK).toBeGreaterThan(200);
+    expect(temperatureRiseK).toBeLessThan(350);
   });
 
   test('an open hearth takes several times the air of a stove with its door shut', () => {
