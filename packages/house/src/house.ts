@@ -1,4 +1,5 @@
 import type { FlowLawDescription, ShelterClass } from '@evendraft/airflow';
+import type { Diffuser } from './diffuser.js';
 import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
@@ -250,6 +251,10 @@ export interface Device {
   /** What opens the dampers in its path, where that is not the device itself. */
   readonly damperOpensWith?: Interlock;
   readonly duringTest: TestPreparation;
+  /** Of a supply fan: area through which its air enters the room [m2]. */
+  readonly faceAreaM2?: number;
+  /** Of a supply fan. */
+  readonly diffuser?: Diffuser;
   /** Present on a device that starts with another instead of by hand. */
   readonly interlock?: Interlock;
   /** Runs in every state but the baseline. */
@@ -274,6 +279,7 @@ export interface MakeUpOpening {
   readonly throughHood?: string;
   /** Area through which its air enters the room, for the face velocity [m2]. */
   readonly faceAreaM2?: number;
+  readonly diffuser?: Diffuser;
 }
 
 /** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */

@@ -1,6 +1,7 @@
 import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
 import type { SolvedCure } from '@evendraft/remedies';
 import { draftVerdicts } from '@evendraft/studies';
+import { cureWords, outcomeWords } from './cure-words.js';
 import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
@@ -43,7 +44,7 @@ export function terminalCures(section: TerminalSection): void {
         },
       ],
       own.map((cure) => [
-        cureWords(cure, section),
+        cureWords(cure, section.system),
         ...(cure.after.judged === undefined
           ? ['', '']
           : [cure.after.judged.valuePa, cure.after.judged.limitPa].map(printer.signedPressure)),
@@ -96,7 +97,7 @@ function fluesAfterCures(section: TerminalSection): void {
 /** A cure that was told in full above, where its suction is judged. */
 function cureAgain(cure: SolvedCure, section: TerminalSection): string {
   const { makeUp, after, together } = cure;
-  if (after.judged === undefined || together === true) return cureWords(cure, section);
+  if (after.judged === undefined || together === true) return cureWords(cure, section.system);
   if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
   const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
   const size = sizeWords(makeUp.size, makeUp.dimension, section.system);
@@ -158,41 +159,4 @@ function flueOutcomeWords(
   return best.draft?.verdict === 'drafts from cold'
     ? `it drafts from cold, ${findings}, with each of these by itself: ${named}${rest} A test on site decides.`
     : `no cure by itself lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
-}
-
-function outcomeWords(all: readonly SolvedCure[], section: TerminalSection): string {
-  const { printer } = section;
-  const cures = all.filter(({ together }) => together !== true);
-  const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
-  const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
-  if (keeping.length > 0) {
-    return `of the ${count} solved, each by itself, ${keeping.length === 1 ? 'this brings' : 'these bring'} its suction within the limit: ${keeping.map((cure) => cureWords(cure, section)).join(' ')}`;
-  }
-  const [closest] = cures
-    .filter(({ after }) => after.judged !== undefined)
-    .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
-  if (closest === undefined) return `none of the ${count} solved could be judged.`;
-  const { valuePa, limitPa } = closest.after.judged!;
-  const enough = all.find(
-    ({ together, after }) => together === true && after.verdict === 'within the limit',
-  );
-  const several = enough === undefined ? '' : ` Several together do: ${cureWords(enough, section)}`;
-  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, section)}${several}`;
-}
-
-/**
- * A cure with the size of its make-up air.
- *
- * @param cure - as it was solved
- * @param section - units of the reader
- * @returns words with a full stop
- */
-export function cureWords(
-  { cure, makeUp }: SolvedCure,
-  { system }: Pick<TerminalSection, 'system'>,
-): string {
-  if (makeUp === undefined) return cure;
-  const nearest = makeUp.keepsLimits ? '' : ', the closest of those offered';
-  const size = sizeWords(makeUp.size, makeUp.dimension, system);
-  return `${cure.replace(/\.$/u, '')}, ${size}${nearest}.`;
 }
