@@ -182,6 +182,8 @@ export interface DoorPart {
   readonly law: FlowLawDescription;
   /** Centre above the floor; of a louvre, its lower edge [m]. */
   readonly heightM: number;
+  /** Its end in the second zone, above the same floor, where that is at another height [m]. */
+  readonly endHeightM?: number;
   /** In which positions of the door it passes air. */
   readonly when: 'shut' | 'always';
 }
@@ -212,6 +214,8 @@ export interface DeviceSpeed {
   readonly ratedFlowM3PerS: number;
   /** Flow is positive from the zone outdoors for exhaust, from outdoors into the zone for supply. */
   readonly law: FlowLawDescription;
+  /** Its curve rises somewhere, and every flow at which it can work is wanted; its law is then the envelope. */
+  readonly everyFlow?: boolean;
 }
 
 /** What stands in series with a fan whose law is that of the bare fan. */

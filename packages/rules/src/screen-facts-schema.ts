@@ -89,6 +89,7 @@ const byName = <Value extends z.ZodType>(value: Value) =>
  * are those of the house is left to {@link readScreenFacts}.
  */
 export const screenFactsSchema: z.ZodType<ScreenFacts> = z.strictObject({
+  bedrooms: z.exactOptional(z.number().int().min(0).max(30)),
   builtInYear: z.exactOptional(z.number().int().min(1000).max(9999)),
   naturalAirChangePerS: of('1/s', 0, 0.01),
   stuccoed: z.exactOptional(z.boolean()),

@@ -137,8 +137,8 @@ function deviceMap<More extends z.ZodRawShape>(kinds: KindTable<DeviceKind>, mor
       curve: z.optional(curveFile),
       stall: z.optional(
         word(
-          { envelope: 'envelope' },
-          'That the part of its curve that rises with the flow is replaced by the level above it.',
+          themselves(['envelope', 'every flow']),
+          'What to do with the part of its curve that rises with the flow: replace it by the level above it, or find every flow at which the fan can work and count the least favourable.',
         ),
       ),
       zone: z.optional(zoneName),
