@@ -70,6 +70,18 @@ export function addRemedyCommands(
       )
       .addOption(
         new Option(
+          '--outlet-area <area>',
+          'face through which make-up air enters the room; the free area of the remedy if not given',
+        ).argParser(quantityWithin('area', { above: 0, to: 10, words: 'above 0, up to 10 m2' })),
+      )
+      .addOption(
+        new Option(
+          '--outlet-distance <length>',
+          'from that face to the hood; at the hood if not given',
+        ).argParser(quantityWithin('length', { above: 0, to: 100, words: 'above 0, up to 100 m' })),
+      )
+      .addOption(
+        new Option(
           '--rank <criteria>',
           `order of the rows, the first deciding, of ${rankNames.join(', ')}`,
         )

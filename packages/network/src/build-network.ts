@@ -35,5 +35,7 @@ export function buildNetwork(description: NetworkDescription): BuildResult {
 }
 
 function indexById(items: readonly { readonly id: string }[]): Map<string, number> {
-  return new Map(items.map((item, index) => [item.id, index]));
+  const index = new Map<string, number>();
+  for (let place = 0; place < items.length; place++) index.set(items[place]!.id, place);
+  return index;
 }

@@ -18,6 +18,8 @@ export const batchStatuses = [
   'invalid-scenario',
 ] as const;
 
+const solvedStatus = batchStatuses.indexOf('solved');
+
 /** Status of a row of a batch. */
 export type BatchStatus = (typeof batchStatuses)[number];
 
@@ -130,7 +132,7 @@ function writeRow(
 ): void {
   const { zoneCount, linkCount, pressure, placeOfZone, activePlace, iteration } = kernel;
   const solved = status === 'solved';
-  result.status[row] = batchStatuses.indexOf(status);
+  result.status[row] = solved ? solvedStatus : batchStatuses.indexOf(status);
   result.iterations[row] = solved || status === 'not-converged' ? iteration.iterations : 0;
   for (let zone = 0; zone < zoneCount; zone++) {
     result.pressuresPa[row * zoneCount + zone] = solved ? pressure[placeOfZone[zone]!]! : NaN;

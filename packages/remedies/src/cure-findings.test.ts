@@ -50,6 +50,34 @@ describe('cures of a finding', () => {
   });
 });
 
+describe('cures made together', () => {
+  /** So tight that the ventilator, which no cure takes away, is beyond the limit of an orphaned water heater. */
+  const tight = inventedRow({
+    airtightness: '120 cfm at 50 Pa',
+    exhaust: { hood: { low: '50 cfm', high: '600 cfm' }, dryer: '150 cfm' },
+    ventilators: { 'whole house': { exhaust: '60 cfm', supply: '20 cfm' } },
+  });
+
+  it('are solved where none by itself is enough, and end with the first that is', async () => {
+    const {
+      findings: [only],
+    } = await cureFindings(tight, defaultLimitSet);
+    const alone = only!.cures.filter(({ together }) => together !== true);
+    const together = only!.cures.filter((each) => each.together === true);
+    expect(alone.map(({ after }) => after.verdict)).not.toContain('within the limit');
+    expect(together.map(({ after }) => after.verdict)).toEqual([
+      'beyond the limit',
+      'within the limit',
+    ]);
+    expect(together[0]!.cure).toBe(
+      'Cap the hood at low and replace the dryer with one that exhausts no air.',
+    );
+    expect(together[1]!.cure).toBe(
+      'Cap the hood at low, replace the dryer with one that exhausts no air and change the water heater to sealed combustion.',
+    );
+  }, 60_000);
+});
+
 /** Synthetic, made for this project: a small tight house with a water heater on a wide cold chimney. */
 function orphan(chimney: Readonly<Record<string, unknown>>): House {
   const result = parseHouse({

@@ -1,6 +1,7 @@
 import type { Assumption } from '@evendraft/house';
 import type { RuleFinding } from '@evendraft/rules';
 import type {
+  ClosedDamperLeakage,
   ExhaustCurveStudy,
   RemedyKind,
   SizeDimension,
@@ -8,6 +9,7 @@ import type {
   YearlyAirHeat,
   YearlyAirStudy,
 } from '@evendraft/studies';
+import type { FailureExtreme, FailureRow } from './air/failure-rows.js';
 import type { CodeReading } from './remedy-facts.js';
 
 /** What the air that the largest exhaust draws in takes over a year; plain JSON. */
@@ -39,6 +41,12 @@ export interface RemedyRow {
   readonly faceVelocityMPerS?: number;
   /** The speed of the make-up air held against guidance. */
   readonly guidance: readonly RuleFinding[];
+  /** Highest pressure of any room inside over all states and weathers, a control band at its upper end. */
+  readonly highest?: FailureExtreme;
+  /** The house with it as it is, then with one thing of it failed; empty where nothing of it can fail. */
+  readonly failures: readonly FailureRow[];
+  /** What its closed damper adds to an airtightness test; absent where it has none. */
+  readonly closedDamper?: ClosedDamperLeakage;
   /** Heat of all air that the devices draw in there [W]. */
   readonly inducedHeatW?: number;
   /** Heat that brings make-up air up to the least temperature at which it may be delivered [W]. */

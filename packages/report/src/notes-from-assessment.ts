@@ -42,7 +42,7 @@ export function notesFromAssessment(
 
 function cureNotes(assessment: Assessment, system: UnitSystem): readonly ReportNote[] {
   const { cures } = assessment;
-  const title = 'Cures, each solved again by itself';
+  const title = 'Cures, each solved again';
   if (cures.status === 'nothing to cure') return [];
   if (cures.status === 'not solved') return [{ title, sentences: [fullStop(cures.why)] }];
   const printer = numberPrinter(system);

@@ -1,6 +1,7 @@
 import type { RankCriterion, RemedyRow } from '@evendraft/remedies';
 import { formatQuantity, inUnit, type Dimension } from '@evendraft/units';
 import { countWords } from './internal/count-words.js';
+import { failureSentences } from './internal/failure-words.js';
 import { fullStop } from './internal/full-stop.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { obstacleWords, sizeWords } from './internal/size-words.js';
@@ -138,6 +139,7 @@ function oneRow(
   for (const { rule, standing, why, source } of code) {
     detail(`Code: ${rule}: ${standing}. ${fullStop(why)} ${sourceWords(source)}.`);
   }
+  for (const sentence of failureSentences(row, system)) detail(sentence);
   if (upkeep.length > 0) {
     detail(`To look after (${countWords(upkeep.length, 'thing')}): ${upkeep.join(', ')}.`);
   }

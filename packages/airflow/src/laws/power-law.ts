@@ -1,5 +1,6 @@
 import type { PowerLawDescription } from './flow-law-description.js';
 import type { FlowLaw, LawGroup, LinkState } from './flow-law.js';
+import type { InletAir } from './inlet-air.js';
 import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { cubicChord, cubicSlope } from './internal/near-zero.js';
@@ -26,8 +27,9 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
   recordClass: (description) => description.exponent,
   prepare(description, { from, to, scale, records, at }) {
     const n = description.exponent;
-    records[at] = scale * inletCoefficient(description, from);
-    records[at + 1] = scale * inletCoefficient(description, to);
+    const forward = scale * inletCoefficient(description, from);
+    records[at] = forward;
+    records[at + 1] = sameAir(from, to) ? forward : scale * inletCoefficient(description, to);
     records[at + 2] = n;
     records[at + 3] = power(nearZeroWidthPa, n - 1);
   },
@@ -36,6 +38,14 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
   tallyStartBlock: powerLawTallyStartBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
+
+function sameAir(one: InletAir, other: InletAir): boolean {
+  return (
+    one.densityKgPerM3 === other.densityKgPerM3 &&
+    one.logDensityRatio === other.logDensityRatio &&
+    one.logViscosityRatio === other.logViscosityRatio
+  );
+}
 
 /** Flows and slopes of power laws; the class of a group is the exponent of all its links, or 0 for any. */
 export function powerLawBlock(group: LawGroup, state: LinkState): void {

@@ -12,3 +12,7 @@ it('solves and encloses ten thousand hard networks from seed 1', () => {
   expect(outcome.mostIterations).toBeLessThanOrEqual(26);
   expect(outcome.lawSweeps / outcome.tried).toBeLessThan(10.1);
 }, 60_000);
+
+it('does not come to rest before the answer where a closet hangs on an opening of exponent 0.5', () => {
+  for (const seed of [21_075, 75_366]) expect(tryHardNetworks(seed, 1).failed).toEqual([]);
+});

@@ -44,13 +44,17 @@ export function leakRows(
   ];
 }
 
+type SolvedFlow = Extract<ReturnType<typeof modelledFlows>[number], { readonly status: 'solved' }>;
+
 /** Openings with a law of their own; what passes several ends of one item is added up. */
 function openingRows(
   { house }: CompiledHouse,
   { baseline, worst }: Parameters<typeof leakRows>[1],
 ): readonly LeakRow[] {
-  const low = modelledFlows(house, toldPa.low);
-  const high = modelledFlows(house, toldPa.high);
+  const told = (pressurePa: number): readonly SolvedFlow[] =>
+    modelledFlows(house, pressurePa).flatMap((flow) => (flow.status === 'solved' ? [flow] : []));
+  const low = told(toldPa.low);
+  const high = told(toldPa.high);
   const added = (all: typeof low, item: string): number =>
     all.reduce((sum, each) => sum + (each.item === item ? each.volumeFlowM3PerS : 0), 0);
   return [...new Set(high.map(({ item }) => item))].map((item): LeakRow => {

@@ -74,7 +74,6 @@ export function createKernel(
   const matrix = createSkyline(first, arena);
   const step = arena.floats(zoneCount + 1);
   const bend = arena.floats(zoneCount + 1);
-  const trial = arena.floats(zoneCount);
   const pressure = arena.floats(nodeCount);
   const kernel: Kernel = {
     zoneCount,
@@ -129,7 +128,7 @@ export function createKernel(
     },
 
     pressure,
-    trial,
+    trial: tally.pressurePa,
     step,
     bend,
     residual: tally.residual,

@@ -68,8 +68,13 @@ function pushLinkIssues(
     issues.push(issue('UnknownEnd', origin, { field: 'to', found: String(to) }));
   }
   if (from === to) issues.push(issue('LinkToItself', origin, { found: String(from) }));
-  pushOutside(issues, fromHeightM, { origin, field: 'fromHeightM', range: 'heightM' });
-  pushOutside(issues, toHeightM, { origin, field: 'toHeightM', range: 'heightM' });
+  // Looked at first, as naming the place of every number of every link takes longer than looking.
+  if (!isWithin(fromHeightM, ranges.heightM)) {
+    pushOutside(issues, fromHeightM, { origin, field: 'fromHeightM', range: 'heightM' });
+  }
+  if (!isWithin(toHeightM, ranges.heightM)) {
+    pushOutside(issues, toHeightM, { origin, field: 'toHeightM', range: 'heightM' });
+  }
   if (columnAir !== undefined) {
     pushAirIssues(issues, columnAir, { origin, prefix: 'columnAir.' });
   } else if (fromHeightM !== toHeightM) {
@@ -121,8 +126,8 @@ function pushOutside(
   issues.push(issue('ValueOutOfRange', origin, { field, found, allowed: `${least} to ${most}` }));
 }
 
-function isWithin(value: unknown, [least, most]: readonly [number, number]): boolean {
-  return typeof value === 'number' && value >= least && value <= most;
+function isWithin(value: unknown, range: readonly [number, number]): boolean {
+  return typeof value === 'number' && value >= range[0] && value <= range[1];
 }
 
 function issue(

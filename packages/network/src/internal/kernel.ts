@@ -80,6 +80,7 @@ export interface Kernel {
 
   // The iterate. Pressures by place, boundaries included; the rest by zone place, steps with a 0 for boundaries.
   readonly pressure: Float64Array;
+  /** The tally's: where the laws are evaluated; a 0 for boundaries after the zones. */
   readonly trial: Float64Array;
   readonly step: Float64Array;
   readonly bend: Float64Array;

@@ -19,8 +19,7 @@ const stepsOnCredit = 20;
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
   const { zoneCount, pressure, trial, iteration } = kernel;
-  for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
-  sweepLinks(kernel, trial);
+  sweepLinks(kernel, pressure);
   const excess = residualExcess(kernel, tolerance);
   iteration.converged = false;
   iteration.iterations = 0;
@@ -32,10 +31,12 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
   while (iteration.excess > 1) {
     // Rounding is looked at only when progress has ended.
     if (iteration.excess >= 0.25 * before && withinRounding(kernel, tolerance)) break;
+    // Bent steps can come to rest before the answer, at a link of exponent ½ that should carry nothing.
+    const bends = iteration.excess < before;
     before = iteration.excess;
     if (iteration.iterations === maximumIterations) return;
     iteration.iterations++;
-    if (!findStep(kernel)) return;
+    if (!findStep(kernel, bends)) return;
     if (!searchAlongStep(kernel, tolerance)) return;
     for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = trial[zone]!;
   }
@@ -43,10 +44,10 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
 }
 
 /**
- * The step −H⁻¹F, bent to follow the laws; where H is singular, straight, with a shift that keeps each zone's step
- * within about a kilopascal.
+ * The step −H⁻¹F, bent to follow the laws if asked; where H is singular, straight, with a shift that keeps each zone's
+ * step within about a kilopascal.
  */
-function findStep(kernel: Kernel): boolean {
+function findStep(kernel: Kernel, bends: boolean): boolean {
   const { zoneCount, residual, through, step, matrix } = kernel;
   fillMatrix(kernel);
   const regular = factorize(matrix);
@@ -62,6 +63,6 @@ function findStep(kernel: Kernel): boolean {
   }
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
   solveFactorized(matrix, step);
-  if (regular) bendStep(kernel);
+  if (regular && bends) bendStep(kernel);
   return true;
 }

@@ -14,13 +14,12 @@ import { addToZones, clearSums, fillMatrix, readDifferences } from './sweep.js';
  */
 export function findStart(kernel: Kernel): void {
   const { zoneCount, pressure, step, residual, matrix, groups, tally, chords } = kernel;
-  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
   if (chords.state === 'unknown') factorizeChords(kernel);
+  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = 0;
   if (chords.state === 'singular') return;
-  clearSums(kernel, pressure);
   addChordsAtZero(kernel);
-  for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = -residual[zone]!;
-  solveFactorized(chords.matrix, pressure);
+  solveFactorized(chords.matrix, step);
+  addToPressures(kernel, step);
 
   clearSums(kernel, pressure);
   for (let g = 0; g < groups.length; g++) {
@@ -60,9 +59,21 @@ function bendFromTangents(kernel: Kernel): void {
     step[zone] = 0;
   }
   for (let g = 0; g < groups.length; g++) {
-    const { begin, end, constant } = groups[g]!;
+    const { zoneEnd, begin, interior, end, constant } = groups[g]!;
     if (constant) continue;
-    for (let link = begin; link < end; link++) {
+    let link = begin;
+    for (let zone = 0; link < interior; zone++) {
+      const zoneLast = zoneEnd[zone]!;
+      const here = pressurePa[zone]!;
+      let sum = 0;
+      for (; link < zoneLast; link++) {
+        const x = pressureDifferencePa[link]!;
+        const change = here + drivePa[link]! - x;
+        sum += bendOf(x, change, massFlowKgPerS[link]!, slopeKgPerSPa[link]!);
+      }
+      step[zone] = step[zone]! + sum;
+    }
+    for (; link < end; link++) {
       const start = from[link]!;
       const other = to[link]!;
       const x = pressureDifferencePa[link]!;
@@ -76,18 +87,27 @@ function bendFromTangents(kernel: Kernel): void {
   step[zoneCount] = 0;
 }
 
-/** Sums of the flows of all chords with no pressure in the zones. */
-function addChordsAtZero({ groups, tally }: Kernel): void {
-  const { residual, from, to, drivePa, chordFlow, chordSlope } = tally;
+/** Less the flows of all chords with no pressure in the zones, by zone in `kernel.step`. */
+function addChordsAtZero({ zoneCount, groups, step, constantResidual, tally }: Kernel): void {
+  const { from, to, drivePa, chordFlow, chordSlope } = tally;
+  for (let zone = 0; zone < zoneCount; zone++) step[zone] = -constantResidual[zone]!;
   for (let g = 0; g < groups.length; g++) {
-    const { begin, end, constant } = groups[g]!;
+    const { zoneEnd, begin, interior, end, constant } = groups[g]!;
     if (constant) continue;
-    for (let link = begin; link < end; link++) {
+    let link = begin;
+    for (let zone = 0; link < interior; zone++) {
+      const zoneLast = zoneEnd[zone]!;
+      let flows = 0;
+      for (; link < zoneLast; link++)
+        flows += chordFlow[link]! + chordSlope[link]! * drivePa[link]!;
+      step[zone] = step[zone]! - flows;
+    }
+    for (; link < end; link++) {
       const start = from[link]!;
       const other = to[link]!;
       const flow = chordFlow[link]! + chordSlope[link]! * drivePa[link]!;
-      residual[start] = residual[start]! + flow;
-      residual[other] = residual[other]! - flow;
+      step[start] = step[start]! - flow;
+      step[other] = step[other]! + flow;
     }
   }
 }

@@ -17,10 +17,10 @@ export function sweepLinks(kernel: Kernel, pressure: Float64Array): void {
 
 /** Takes over the pressures of the zones, and sets their sums to those of the constant laws. */
 export function clearSums(kernel: Kernel, pressure: Float64Array): void {
-  const { zoneCount, constantResidual, constantThrough } = kernel;
-  const { pressurePa, residual, through, slopeSum } = kernel.tally;
+  const { zoneCount, trial, residual, through, slopeSum } = kernel;
+  const { constantResidual, constantThrough } = kernel;
   for (let zone = 0; zone < zoneCount; zone++) {
-    pressurePa[zone] = pressure[zone]!;
+    trial[zone] = pressure[zone]!;
     residual[zone] = constantResidual[zone]!;
     through[zone] = constantThrough[zone]!;
     slopeSum[zone] = 0;

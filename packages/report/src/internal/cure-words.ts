@@ -12,14 +12,16 @@ export interface Reader {
 }
 
 /**
- * What the cures of one appliance come to: those that keep its limit, or the one that comes closest.
+ * What the cures of one appliance come to: those that keep its limit, or the one that comes closest and several that
+ * do together.
  *
- * @param cures - as they were solved
+ * @param all - as they were solved
  * @param reader - how to print
  * @returns words that go on after the name of the appliance, with a full stop
  */
-export function outcomeWords(cures: readonly SolvedCure[], reader: Reader): string {
+export function outcomeWords(all: readonly SolvedCure[], reader: Reader): string {
   const { printer } = reader;
+  const cures = all.filter(({ together }) => together !== true);
   const count = cures.length === 1 ? 'one cure that was' : `${cures.length} cures that were`;
   const keeping = cures.filter(({ after }) => after.verdict === 'within the limit');
   if (keeping.length > 0) {
@@ -30,7 +32,12 @@ export function outcomeWords(cures: readonly SolvedCure[], reader: Reader): stri
     .sort((one, other) => other.after.judged!.marginPa - one.after.judged!.marginPa);
   if (closest === undefined) return `none of the ${count} solved could be judged.`;
   const { valuePa, limitPa } = closest.after.judged!;
-  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, reader.system)}`;
+  const enough = all.find(
+    ({ together, after }) => together === true && after.verdict === 'within the limit',
+  );
+  const several =
+    enough === undefined ? '' : ` Several together do: ${cureWords(enough, reader.system)}`;
+  return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, reader.system)}${several}`;
 }
 
 /**
@@ -73,8 +80,8 @@ export function flueOutcomeWords(cures: readonly SolvedCure[], reader: Reader): 
  * @returns words with a full stop
  */
 export function cureAgain(cure: SolvedCure, reader: Reader): string {
-  const { makeUp, after } = cure;
-  if (after.judged === undefined) return cureWords(cure, reader.system);
+  const { makeUp, after, together } = cure;
+  if (after.judged === undefined || together === true) return cureWords(cure, reader.system);
   if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
   const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
   const size = sizeWords(makeUp.size, makeUp.dimension, reader.system);

@@ -13,7 +13,7 @@ export function markdownCures(section: MarkdownSection): void {
   const { page, assessment, printer, system } = section;
   const { cures } = assessment;
   if (cures.status === 'nothing to cure') return;
-  page.heading(2, 'Cures, each solved again by itself');
+  page.heading(2, 'Cures, each solved again');
   if (cures.status === 'not solved') {
     page.paragraph(fullStop(cures.why));
     return;

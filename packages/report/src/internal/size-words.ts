@@ -83,5 +83,9 @@ export function makeUpSentence(cures: CureResults, system: UnitSystem): string |
 
 function madeUp(cures: CureResults): readonly MakeUpSize[] {
   if (cures.status !== 'solved') return [];
-  return cures.appliances.flatMap((each) => each.cures.flatMap(({ makeUp }) => makeUp ?? []));
+  return cures.appliances.flatMap((each) =>
+    each.cures.flatMap(({ makeUp, together }) =>
+      makeUp === undefined || together === true ? [] : [makeUp],
+    ),
+  );
 }

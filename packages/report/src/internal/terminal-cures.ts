@@ -3,7 +3,7 @@ import { cureAgain, cureWords, flueOutcomeWords, outcomeWords } from './cure-wor
 import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
-import { makeUpSentence } from './size-words.js';
+import { makeUpSentence, sizeWords } from './size-words.js';
 import { curesInShort, type TerminalSection } from './terminal-findings.js';
 
 /**
@@ -15,7 +15,7 @@ export function terminalCures(section: TerminalSection): void {
   const { page, assessment, printer } = section;
   const { cures } = assessment;
   if (cures.status === 'nothing to cure') return;
-  page.heading('Cures, each solved again by itself');
+  page.heading('Cures, each solved again');
   if (cures.status === 'not solved') {
     page.paragraph(fullStop(cures.why));
     return;
