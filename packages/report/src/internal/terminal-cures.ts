@@ -3,7 +3,7 @@ import { cureAgain, cureWords, flueOutcomeWords, outcomeWords } from './cure-wor
 import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
-import { makeUpSentence, sizeWords } from './size-words.js';
+import { makeUpSentence } from './size-words.js';
 import { curesInShort, type TerminalSection } from './terminal-findings.js';
 
 /**
