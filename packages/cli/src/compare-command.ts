@@ -24,6 +24,9 @@ export interface CompareFlags extends RemedyFlags {
   readonly reserve: number;
   /** A pressure above outdoors that no room inside may exceed [Pa]. */
   readonly highest?: number;
+  /** Through which make-up air enters the room [m²], and its distance to the hood [m]. */
+  readonly outletArea?: number;
+  readonly outletDistance?: number;
   readonly rank: readonly RankCriterion[];
   readonly year?: string;
   readonly hoursPerDay: number;
@@ -45,6 +48,10 @@ export async function compareCommand(
   flags: CompareFlags,
   streams: CommandStreams,
 ): Promise<ExitCode> {
+  if (flags.outletDistance !== undefined && flags.outletArea === undefined) {
+    streams.err('--outlet-distance: a jet has a face; add --outlet-area.\n');
+    return exitCode.wrongInput;
+  }
   const limitSet = await chooseLimitSet(flags.limits, streams);
   if (limitSet === undefined) return exitCode.wrongInput;
   const year = flags.year === undefined ? undefined : await readYearFile(flags.year, streams);
@@ -57,6 +64,16 @@ export async function compareCommand(
     limitSet,
     reservePa: flags.reserve,
     ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
+    ...(flags.outletArea === undefined
+      ? {}
+      : {
+          outlet: {
+            areaM2: flags.outletArea,
+            ...(flags.outletDistance === undefined
+              ? {}
+              : { diffuser: { distanceToHoodM: flags.outletDistance } }),
+          },
+        }),
     rank: flags.rank.length === 0 ? usualRankRule : flags.rank,
     ...(year === undefined ? {} : { year: { weather: year, hoursPerDay: flags.hoursPerDay } }),
   };

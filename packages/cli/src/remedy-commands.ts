@@ -5,7 +5,7 @@ import { compareCommand, type CompareFlags } from './compare-command.js';
 import type { ExitCode } from './exit-code.js';
 import { listed, number, quantity, quantityWithin, unitSystem } from './flag-values.js';
 import { rankNames, rankRule } from './rank-flag.js';
-import { remedyName, remedyNames, type RemedyName } from './remedy-flags.js';
+import { remedyName, remedyNames, remedyPlace, type RemedyName } from './remedy-flags.js';
 import { sizeCommand, type SizeFlags } from './size-command.js';
 
 const codes =
@@ -70,6 +70,18 @@ export function addRemedyCommands(
       )
       .addOption(
         new Option(
+          '--outlet-area <area>',
+          'face through which make-up air enters the room; the free area of the remedy if not given',
+        ).argParser(quantityWithin('area', { above: 0, to: 10, words: 'above 0, up to 10 m2' })),
+      )
+      .addOption(
+        new Option(
+          '--outlet-distance <length>',
+          'from that face to the hood; at the hood if not given',
+        ).argParser(quantityWithin('length', { above: 0, to: 100, words: 'above 0, up to 100 m' })),
+      )
+      .addOption(
+        new Option(
           '--rank <criteria>',
           `order of the rows, the first deciding, of ${rankNames.join(', ')}`,
         )
@@ -108,6 +120,12 @@ function withRemedyOptions(command: Command): Command {
     .option(
       '--device <device>',
       'device that is followed or capped; the largest exhaust if not given',
+    )
+    .option(
+      '--from <place>',
+      'where make-up air comes from: outdoors (calm air), front, right, back, left or roof',
+      remedyPlace,
+      'outdoors',
     )
     .addOption(
       new Option('--duct-length <length>', 'run of a make-up duct')

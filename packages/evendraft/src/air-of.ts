@@ -1,14 +1,11 @@
-import { insideZoneKinds, type CompiledHouse, type House } from '@evendraft/house';
-import { airStudy, howFar, judgeAir } from '@evendraft/remedies';
-import type { AirResults, FailureExtreme, FailureRow } from '@evendraft/report';
+import type { CompiledHouse, House } from '@evendraft/house';
+import { airStudy, failureRows, howFar, judgeAir } from '@evendraft/remedies';
+import type { AirResults } from '@evendraft/report';
 import type { AirFacts, LimitSet } from '@evendraft/rules';
 import {
   closedDamperLeakage,
   dryerStudy,
-  failureCases,
-  failureStudy,
   type DryerStudy,
-  type FailureResult,
   type StudyOptions,
   type WorstCaseStudy,
 } from '@evendraft/studies';
@@ -75,7 +72,7 @@ export async function airOf(
         guidance: judgeAir(compiled, study, facts),
         howFar: next(await howFar(house, limitSet, watched)),
         dryers: next(await dryersOf(house, watched)),
-        failures: next(await failuresOf(house, watched)),
+        failures: next(await failureRows(house, watched)),
         closedDampers: closedDamperLeakage(house),
       },
     };
@@ -100,49 +97,4 @@ async function dryersOf(
   const studies: DryerStudy[] = [];
   for (const { id } of dryers) studies.push(await dryerStudy(house, { dryer: id }, watched));
   return studies;
-}
-
-async function failuresOf(
-  house: House,
-  watched: { readonly signal?: AbortSignal },
-): Promise<readonly FailureRow[]> {
-  const cases = failureCases(house);
-  if (cases.length === 0) return [];
-  // The house as it is goes the same way, so that its row can be compared with the others.
-  const asItIs = { item: '', failure: cases[0]!.failure, house };
-  const [first, ...failed] = await failureStudy([asItIs, ...cases], watched);
-  const inside = new Set(
-    house.zones.filter(({ kind }) => insideZoneKinds.includes(kind)).map(({ id }) => id),
-  );
-  return [
-    ...(first === undefined
-      ? []
-      : [{ failure: 'as it is' as const, ...extremesOf(first, inside) }]),
-    ...failed.map((result) => ({
-      item: result.item,
-      failure: result.failure,
-      ...extremesOf(result, inside),
-    })),
-  ];
-}
-
-function extremesOf(
-  { zones, infiltration, proved }: FailureResult,
-  inside: ReadonlySet<string>,
-): Pick<FailureRow, 'lowest' | 'highest' | 'infiltrationKgPerS' | 'proved'> {
-  const ends = (side: 'lowest' | 'highest'): readonly FailureExtreme[] =>
-    zones
-      .filter(({ zone }) => inside.has(zone))
-      .map((range) => ({
-        zone: range.zone,
-        pressurePa: range[side].pressurePa,
-        situation: `${range[side].label}, ${range[side].weather}`,
-      }))
-      .sort((one, other) => one.pressurePa - other.pressurePa);
-  return {
-    lowest: ends('lowest')[0]!,
-    highest: ends('highest').at(-1)!,
-    ...(infiltration === undefined ? {} : { infiltrationKgPerS: infiltration.massFlowKgPerS }),
-    proved,
-  };
 }

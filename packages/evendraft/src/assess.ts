@@ -25,6 +25,7 @@ import { houseSummary } from './house-summary.js';
 import { judgedSet } from './judged-set.js';
 import { notModelled } from './not-modelled.js';
 import { unfinishedParts } from './unfinished-parts.js';
+import { spilledGasAssumptions } from './spilled-gas-assumptions.js';
 import { libraryVersion } from './version.js';
 import { worstAttribution } from './worst-attribution.js';
 import { worstUncertainty, type UncertaintyRequest } from './worst-uncertainty.js';
@@ -158,7 +159,12 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       facts,
     }),
     ...(uncertainty === undefined ? {} : { uncertainty }),
-    assumptions: [...house.assumptions, ...judgingAssumptions, ...ruleAssumptions],
+    assumptions: [
+      ...house.assumptions,
+      ...judgingAssumptions,
+      ...ruleAssumptions,
+      ...spilledGasAssumptions(house, draft.result),
+    ],
     notModelled: notModelled(house, draft.result),
     cautions: cautions(findings, house, spillingAppliances(draft.result)),
   };

@@ -20,7 +20,7 @@ import type { Unfinished } from './unfinished-parts.js';
 export type WhenDraft = 'if quick' | 'always' | 'never';
 
 /** So many situations take seconds; a house with more is not solved unasked. */
-const mostSituations = 100;
+const mostSituations = 150;
 
 /** Later set without any limit of pressure: the one whose 2 and 5 minutes of spillage are always shown. */
 const spillageSet = 'spillage-and-co-2015';
@@ -98,17 +98,24 @@ export function spillingAppliances(draft: DraftResults | undefined): readonly st
   );
 }
 
-/** Three in each weather, each door and air handler of the house the other way, each stage alone and with others. */
+/**
+ * Three in each weather and one more for each door, each door and air handler of the house the other way; each stage alone and with others on its
+ * chimney, and those with doors as usual twice more where there are flues beside it.
+ */
 function situationsAtMost({ appliances, weathers, doors, forcedAir = [] }: House): number {
-  const states = 3 * weathers.length + doors.length + forcedAir.length;
+  const states = (3 + doors.length) * weathers.length + doors.length + forcedAir.length;
   const firings = appliances.flatMap(({ id, flue }) => {
     if (flue === undefined) return [];
     const owner = flue.joins ?? id;
     const shared = appliances.some(
       (other) => other.id !== id && (other.flue?.joins ?? other.id) === owner,
     );
-    const burning = flue.stages.filter(({ ventFlowKgPerS }) => ventFlowKgPerS > 0).length;
-    return [burning * (shared ? 2 : 1)];
+    const beside = appliances.some(
+      (other) => other.flue !== undefined && (other.flue.joins ?? other.id) !== owner,
+    );
+    const burning = flue.stages.filter(({ ventFlowKgPerS }) => ventFlowKgPerS > 0);
+    const usual = burning.filter(({ name }) => !name.includes(','));
+    return [burning.length * (shared ? 2 : 1) + (beside ? 2 * usual.length : 0)];
   });
   return states * firings.reduce((sum, each) => sum + each, 0);
 }

@@ -1,11 +1,16 @@
 import type { AirState } from '@evendraft/airflow';
-import { buildNetwork, type NodeAir } from '@evendraft/network';
+import {
+  buildNetwork,
+  type LinkDescription,
+  type NetworkDescription,
+  type NodeAir,
+} from '@evendraft/network';
 import type { Issue } from '@evendraft/text';
 import { formatQuantity } from '@evendraft/units';
 import { flueAir } from './compile/flue-air.js';
 import { followInterlocks, type FollowedState } from './compile/followed-state.js';
 import { columnDensities } from './compile/column-densities.js';
-import type { CompiledHouse, HouseScenario, HouseWeather } from './compiled-house.js';
+import type { CompiledHouse, HouseScenario, HouseWeather, StallingFans } from './compiled-house.js';
 import type { HouseLink } from './compile/house-link.js';
 import { houseNodes, type HouseNodes } from './compile/house-nodes.js';
 import { housePaths } from './compile/house-paths.js';
@@ -24,7 +29,8 @@ export type CompileResult =
  *
  * @param house - the house
  * @returns the compiled house, or issues: `airtightness.nothing-left` where separately modelled openings
- * carry all that the test measured, `house.not-a-network` for what the network refuses
+ * carry all that the test measured, `airtightness.flow-unknown` where it cannot be told what one carried,
+ * `house.not-a-network` for what the network refuses
  */
 export function compileHouse(house: House): CompileResult {
   const leakage = remainingLeakage(house);
@@ -32,6 +38,8 @@ export function compileHouse(house: House): CompileResult {
   const weather = house.weathers[0];
   if (first === undefined) return { ok: false, issues: [missing('airtightness')] };
   if (weather === undefined) return { ok: false, issues: [missing('weather')] };
+  const unknown = new Set(leakage.flatMap((row) => row.unknown ?? []));
+  if (unknown.size > 0) return { ok: false, issues: [...unknown].map(flowUnknown(house)) };
   const exhausted = leakage.filter((row) => !(row.coefficientM3PerSPaN > 0));
   if (exhausted.length > 0) {
     return { ok: false, issues: exhausted.map((row) => nothingLeft(house, row)) };
@@ -55,7 +63,45 @@ export function compileHouse(house: House): CompileResult {
     twoState === undefined ? [] : [{ ...twoState, index, id }],
   );
   const { network } = built;
-  return { ok: true, compiled: { house, network, links, junctions, twoStateLinks, leakage } };
+  const stalls = stallingFans(house, network.description, links);
+  return {
+    ok: true,
+    compiled: {
+      ...{ house, network, links, junctions, twoStateLinks },
+      ...(stalls === undefined ? {} : { stalls }),
+      leakage,
+    },
+  };
+}
+
+/** Fans of which every flow is wanted, with their own curves in the place of the envelopes. */
+function stallingFans(
+  house: House,
+  description: NetworkDescription,
+  links: readonly HouseLink[],
+): StallingFans | undefined {
+  const places = links.flatMap(({ role }, index) => {
+    if (role.kind !== 'device') return [];
+    const speeds = house.devices.find(({ id }) => id === role.id)?.speeds ?? [];
+    return speeds.some(({ name, everyFlow }) => everyFlow === true && name === role.speed)
+      ? [index]
+      : [];
+  });
+  if (places.length === 0) return undefined;
+  const withCurve = (link: LinkDescription): LinkDescription => {
+    if (link.law.kind !== 'fanCurve') return link;
+    const { risingPart: _, ...law } = link.law;
+    return { ...link, law };
+  };
+  return {
+    links: places,
+    description: {
+      ...description,
+      links: description.links.map((link, index) =>
+        places.includes(index) ? withCurve(link) : link,
+      ),
+    },
+  };
 }
 
 /**
@@ -213,6 +259,15 @@ function missing(what: 'airtightness' | 'weather'): Issue {
     path: [what],
     parameters: { problem: `no ${what}` },
   };
+}
+
+function flowUnknown(house: House): (item: string) => Issue {
+  return (item) => ({
+    code: 'airtightness.flow-unknown',
+    severity: 'error',
+    path: pathOf(house.airtightness.origin),
+    parameters: { item },
+  });
 }
 
 function nothingLeft(house: House, row: RemainingLeakage): Issue {

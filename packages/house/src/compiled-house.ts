@@ -1,4 +1,4 @@
-import type { BuiltNetwork, Scenario } from '@evendraft/network';
+import type { BuiltNetwork, NetworkDescription, Scenario } from '@evendraft/network';
 import type { FollowedState } from './compile/followed-state.js';
 import type { HouseLink, Junction, TwoStateColumn } from './compile/house-link.js';
 import type { RemainingLeakage } from './compile/remaining-leakage.js';
@@ -14,8 +14,18 @@ export interface CompiledHouse {
   readonly junctions: readonly Junction[];
   /** Links whose column fills with whichever air enters: shafts, vertical ducts, flues. */
   readonly twoStateLinks: readonly TwoStateLink[];
+  /** Present where fans stall and every flow of theirs is wanted. */
+  readonly stalls?: StallingFans;
   /** Leakage that is left for the leak shares, one row an airtightness case. */
   readonly leakage: readonly RemainingLeakage[];
+}
+
+/** Fans whose curves rise somewhere, in a network in which they do. */
+export interface StallingFans {
+  /** Places among the links. */
+  readonly links: readonly number[];
+  /** The network with the curves themselves; in the built one their envelopes stand for them. */
+  readonly description: NetworkDescription;
 }
 
 /** A link whose column has the air of one of its ends, as its flow goes. */

@@ -58,7 +58,7 @@ export interface FlueStage {
   /** Gas that a burner sends to the flue, as much as the air that it takes from the room; zero where the flue itself draws it [kg/s]. */
   readonly gasFlowKgPerS: number;
   /** Gas at the collar, before air of the room dilutes it; absent for a cold flue. */
-  readonly gas?: { readonly temperatureC: number } | { readonly aboveRoomK: number };
+  readonly gas?: { readonly aboveRoomK: number };
   /** Flow in the flue for which the cooling of its gas is worked out; zero where the column has one temperature throughout [kg/s]. */
   readonly ventFlowKgPerS: number;
   /** Part of that flow which comes from the fire; the rest is air of the room [-]. */

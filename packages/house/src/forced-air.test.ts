@@ -132,3 +132,22 @@ describe('an air handler', () => {
     expect(modelled(house({ ...leak, duringTest: 'sealed' }))).toBe(0);
   });
 });
+
+describe('a forced-air system in which nothing balances during the airtightness test', () => {
+  it('is named, and never counts as a flow of zero', () => {
+    const good = house({ duringTest: 'open' });
+    const [system] = good.forcedAir!;
+    const held = { kind: 'fixedFlow', volumeFlowM3PerS: 0.1 } as const;
+    const supplies = system!.supplies.map((each) => ({ ...each, law: held }));
+    const bad = {
+      ...good,
+      forcedAir: [
+        { ...system!, supplies, leaks: [], standingLaw: { ...held, volumeFlowM3PerS: 0.2 } },
+      ],
+    };
+    expect(compileHouse(bad)).toMatchObject({
+      ok: false,
+      issues: [{ code: 'airtightness.flow-unknown', parameters: { item: 'handler' } }],
+    });
+  });
+});

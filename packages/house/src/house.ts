@@ -1,9 +1,12 @@
 import type { FlowLawDescription, ShelterClass } from '@evendraft/airflow';
+import type { Diffuser } from './diffuser.js';
 import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
+import type { Ventilator } from './ventilator.js';
 
 export type { Face, Outlet, TestPreparation } from './outlet.js';
+export type { Ventilator, VentilatorMode } from './ventilator.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -179,6 +182,8 @@ export interface DoorPart {
   readonly law: FlowLawDescription;
   /** Centre above the floor; of a louvre, its lower edge [m]. */
   readonly heightM: number;
+  /** Its end in the second zone, above the same floor, where that is at another height [m]. */
+  readonly endHeightM?: number;
   /** In which positions of the door it passes air. */
   readonly when: 'shut' | 'always';
 }
@@ -209,6 +214,8 @@ export interface DeviceSpeed {
   readonly ratedFlowM3PerS: number;
   /** Flow is positive from the zone outdoors for exhaust, from outdoors into the zone for supply. */
   readonly law: FlowLawDescription;
+  /** Its curve rises somewhere, and every flow at which it can work is wanted; its law is then the envelope. */
+  readonly everyFlow?: boolean;
 }
 
 /** What stands in series with a fan whose law is that of the bare fan. */
@@ -246,6 +253,10 @@ export interface Device {
   /** What opens the dampers in its path, where that is not the device itself. */
   readonly damperOpensWith?: Interlock;
   readonly duringTest: TestPreparation;
+  /** Of a supply fan: area through which its air enters the room [m2]. */
+  readonly faceAreaM2?: number;
+  /** Of a supply fan. */
+  readonly diffuser?: Diffuser;
   /** Present on a device that starts with another instead of by hand. */
   readonly interlock?: Interlock;
   /** Runs in every state but the baseline. */
@@ -270,28 +281,7 @@ export interface MakeUpOpening {
   readonly throughHood?: string;
   /** Area through which its air enters the room, for the face velocity [m2]. */
   readonly faceAreaM2?: number;
-}
-
-/** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */
-export interface VentilatorMode {
-  readonly name: 'on' | 'defrost' | 'dirty filter';
-  /** Zero where it is stopped [m³/s]. */
-  readonly supplyFlowM3PerS: number;
-  /** Zero where it is stopped [m³/s]. */
-  readonly exhaustFlowM3PerS: number;
-}
-
-/** A balanced ventilator: supply and exhaust held constant by its own control. */
-export interface Ventilator {
-  readonly id: string;
-  readonly origin: string;
-  readonly supplyZone: string;
-  readonly exhaustZone: string;
-  readonly supplyFlowM3PerS: number;
-  readonly exhaustFlowM3PerS: number;
-  readonly continuous: boolean;
-  /** Ways in which it runs besides its usual one. */
-  readonly otherModes?: readonly VentilatorMode[];
+  readonly diffuser?: Diffuser;
 }
 
 /** How an appliance gets rid of its combustion gas. */

@@ -39,6 +39,8 @@ export type {
   ZoneKind,
 } from './house.js';
 export { fuelName } from './fuel-name.js';
+export { diffuserKinds } from './diffuser.js';
+export type { Diffuser, DiffuserKind } from './diffuser.js';
 export type { Flue, FlueDamper, FlueInlet, FlueSection, FlueStage } from './flue.js';
 export type { DuctLeak, ForcedAirSystem, Register } from './forced-air.js';
 export { houseFileJsonSchema } from './house-file-json-schema.js';

@@ -129,6 +129,29 @@ describe('a shut door', () => {
     expect(scenario.linkScale?.[index]).toBe(1);
   });
 
+  it('has a column in its jump duct where the ceilings are at different heights', () => {
+    const zones = {
+      ...base.zones,
+      main: { ...base.zones.main, height: '2.5 m' },
+      closet: { ...base.zones.closet, height: '3.3 m', temperature: '30 C' },
+    };
+    const made = compiled(
+      house({ ...door({ jumpDuct: { diameter: '200 mm', length: '2 m' } }), zones }),
+    );
+    const index = made.network.linkIndex.get(linkId('door', 'door', 'jump duct'))!;
+    const link = made.network.description.links[index]!;
+    expect(link.toHeightM - link.fromHeightM).toBeCloseTo(0.8, 12);
+    expect(made.twoStateLinks.map(({ id }) => id)).toEqual([link.id]);
+    // Air that goes up in it comes from the lower ceiling, that of the first room of the door.
+    expect(made.twoStateLinks[0]).toMatchObject({ upward: link.from, downward: link.to });
+    const heights = made.house.assumptions.filter(({ what }) =>
+      what.startsWith('height of its jump'),
+    );
+    expect(heights.map(({ value }) => (typeof value === 'object' ? value.si : value))).toEqual([
+      2.5, 3.3,
+    ]);
+  });
+
   it('with louvres lets warm air leave a closet above while cool air enters below', () => {
     const warm = { ...base.zones, closet: { ...base.zones.closet, temperature: '30 C' } };
     const made = compiled(house({ ...door({ louvre: '2000 cm2' }), zones: warm }));

@@ -1,3 +1,4 @@
+import type { Diffuser } from '@evendraft/house';
 import type { PressureTarget, Remedy, YearOfWeather } from '@evendraft/studies';
 import type { RankRule } from './rank-rule.js';
 
@@ -11,6 +12,8 @@ export interface CompareOptions {
   readonly reservePa?: number;
   /** A pressure above outdoors that no room inside may exceed, beside the targets; none when absent [Pa]. */
   readonly highestPa?: number;
+  /** Where make-up air comes out in the room; the free area of the remedy itself, at the hood, when absent. */
+  readonly outlet?: { readonly areaM2: number; readonly diffuser?: Diffuser };
   /** Order of the rows; `usualRankRule` when absent. */
   readonly rank?: RankRule;
   /** A year of weather with the hours a day in which the largest exhaust runs; no yearly energy when absent. */

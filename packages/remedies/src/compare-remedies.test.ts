@@ -73,6 +73,47 @@ describe('remedies side by side', () => {
     expect(rows.every(({ exhaustCurve }) => exhaustCurve !== undefined)).toBe(true);
   });
 
+  it('says of each what its failure makes of the pressure, how far it pushes, and what it leaks when shut', () => {
+    const of = (kind: string) => comparison.rows.find((row) => row.kind === kind)!;
+    const motorized = of('motorized make-up duct');
+    const [asItIs, ...failed] = motorized.failures;
+    expect(failed.map(({ failure }) => failure)).toEqual([
+      'damper stuck shut',
+      'damper stuck open',
+      'gasket leaking',
+      'filter clogged',
+    ]);
+    expect(failed[0]!.lowest.pressurePa).toBeLessThan(asItIs!.lowest.pressurePa);
+    expect(motorized.closedDamper!.stated!.shareOfTested).toBeGreaterThan(0);
+    const powered = of('powered make-up air');
+    expect(powered.failures.map(({ failure }) => failure)).toContain('fan failed');
+    expect(powered.closedDamper).toBeUndefined();
+    // Air that a duct brings in from −10 °C is warmed to 10 °C whatever kind of duct it is.
+    for (const kind of ['make-up duct', 'motorized make-up duct', 'powered make-up air']) {
+      expect(of(kind).temperingW).toBeGreaterThan(0);
+    }
+    expect(of('speed cap').failures).toEqual([]);
+  });
+
+  it('takes the upper end of a control band for how far it pushes outward', async () => {
+    const at = async (overshoot: number) => {
+      const remedy = poweredMakeUp(house, { zone, follows: 'hood', shortfall: 0.1, overshoot });
+      const { rows } = await compareRemedies(house, defaultLimitSet, {
+        remedies: [remedy],
+        outlet: { areaM2: 0.2, diffuser: { distanceToHoodM: 3 } },
+      });
+      return rows[0]!;
+    };
+    const [narrow, wide] = [await at(0), await at(0.5)];
+    expect(wide.highest!.pressurePa).toBeGreaterThan(narrow.highest!.pressurePa);
+    expect(wide.guidance.map(({ rule }) => rule)).toEqual([
+      'velocity-at-a-diffuser',
+      'make-up-jet-at-hood',
+    ]);
+    const set = wide.sizing.status === 'impossible' ? wide.sizing.best : Number.NaN;
+    expect(wide.faceVelocityMPerS! / ((0.9 * set) / 0.2)).toBeCloseTo(1, 1);
+  });
+
   it('ranks by the rule that is given', () => {
     const byUpkeep = rankRemedies(comparison.rows, [
       { by: 'things to look after', better: 'less', step: 0.5 },

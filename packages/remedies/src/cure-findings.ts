@@ -1,15 +1,16 @@
 import { compileHouse, type House } from '@evendraft/house';
-import { judge, type Finding, type LimitSet } from '@evendraft/rules';
+import type { Finding, LimitSet } from '@evendraft/rules';
 import {
   exhaustCurveStudy,
   questionOf,
-  worstCaseStudy,
   type DuctRun,
   type ExhaustCurveStudy,
   type Situation,
   type StudyOptions,
 } from '@evendraft/studies';
-import { draftAfterCure, worseDraft, type DraftAfterCure } from './draft-after-cure.js';
+import type { DraftAfterCure } from './draft-after-cure.js';
+import { isEnough, outcomesOf, worstOutcomes, type Outcomes } from './internal/cure-outcomes.js';
+import { curesTogether } from './internal/cures-together.js';
 import { linedChimneys, sealedAppliance, sealedTogether } from './internal/flue-changes.js';
 import { changesOf, type HouseChange } from './internal/house-changes.js';
 import { makeUpChanges } from './internal/make-up-changes.js';
@@ -24,6 +25,8 @@ export type { MakeUpSize } from './internal/make-up-size.js';
 export interface SolvedCure {
   /** What is done, without the size of make-up air. */
   readonly cure: string;
+  /** Several made at once, where none by itself is enough. */
+  readonly together?: true;
   /** Size of the make-up air, where the cure brings some. */
   readonly makeUp?: MakeUpSize;
   /** Of the appliance once the cure is made, in its own worst case. */
@@ -72,6 +75,8 @@ export interface CureOptions extends StudyOptions {
 }
 
 const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
+/** As many as are put together at most, for the progress that is told. */
+const mostTogether = 4;
 
 /**
  * Solves the house again with each cure of the findings that are beyond or near their limit, and of flues that do not
@@ -80,7 +85,7 @@ const usualRun: DuctRun = { lengthM: 3, elbows: 2 };
  * The order is that of common practice, no source: replace the dryer, cap speeds, keep devices from running together or
  * while a burner fires, line the chimney, bring in make-up air, seal the zone with air of its own, change the appliance.
  * Each is solved alone, over all states and weathers, flues over the situations that press them most; make-up air has
- * one size for all of these findings. A cure that reads `within the limit` is still to be built, assessed and tested;
+ * one size for all of these findings. Where none is enough by itself, several are solved together. A cure that reads `within the limit` is still to be built, assessed and tested;
  * none is a clearance.
  *
  * @param house - the house
@@ -136,19 +141,41 @@ export async function cureFindings(
     ...wanted.map((appliance) => sealedAppliance(house, appliance)),
     ...sealedTogether(house, wanted),
   ];
-  const solved: { readonly change: HouseChange; readonly after: Outcomes }[] = [];
+  const asked = {
+    limitSet,
+    ...(ofFlues.length === 0 || flues === undefined ? {} : { flueSets: flues.limitSets }),
+    ...watch,
+  };
+  const solved: { change: HouseChange; after: Outcomes; together?: true }[] = [];
+  const total = changes.length + mostTogether;
   for (const [index, change] of changes.entries()) {
-    const after = await unlessStopped(
-      worstOutcomes(change.houses, {
-        limitSet,
-        ...(ofFlues.length === 0 || flues === undefined ? {} : { flueSets: flues.limitSets }),
-        ...watch,
-      }),
-    );
+    const after = await unlessStopped(worstOutcomes(change.houses, asked));
     if (after === undefined) break;
     solved.push({ change, after });
-    onProgress?.(index + 1, changes.length);
+    onProgress?.(index + 1, total);
   }
+  const isCured = (appliance: string): boolean =>
+    solved.some(
+      ({ change: { onlyFor }, after }) =>
+        (onlyFor?.includes(appliance) ?? true) &&
+        isEnough(after, appliance, ofFlues.includes(appliance)),
+    );
+  await unlessStopped(
+    (async () => {
+      if (solved.length < changes.length) return;
+      for await (const change of curesTogether(house, {
+        limitSet,
+        appliances: wanted,
+        run,
+        ...watch,
+      })) {
+        if (wanted.every(isCured)) return;
+        const after = await worstOutcomes(change.houses, asked);
+        solved.push({ change, after, together: true });
+      }
+    })(),
+  );
+  if (signal?.aborted !== true) onProgress?.(total, total);
   const makeUpCurves = await unlessStopped(makeUpCurvesOf(house, made ?? [], options));
   const cured = findings.map((finding) => {
     const { appliance } = finding;
@@ -156,7 +183,8 @@ export async function cureFindings(
       finding,
       cures: !wanted.includes(appliance)
         ? []
-        : solved.flatMap(({ change: { cure, makeUp, onlyFor }, after }): readonly SolvedCure[] => {
+        : solved.flatMap(({ change, after, together }): readonly SolvedCure[] => {
+            const { cure, makeUp, onlyFor } = change;
             const own = after.findings.find((each) => each.appliance === appliance);
             const draft = ofFlues.includes(appliance) ? after.drafts.get(appliance) : undefined;
             const meant = onlyFor === undefined || onlyFor.includes(appliance);
@@ -164,6 +192,7 @@ export async function cureFindings(
             return [
               {
                 cure,
+                ...(together === undefined ? {} : { together }),
                 ...(makeUp === undefined ? {} : { makeUp }),
                 after: own,
                 ...(draft === undefined ? {} : { draft }),
@@ -195,54 +224,4 @@ async function makeUpCurvesOf(
     signal === undefined ? {} : { signal },
   );
   return asItIs && { situation: { label, weather, airtightness }, asItIs, withMakeUp };
-}
-
-/** What a house with a cure comes to, by appliance. */
-interface Outcomes {
-  readonly findings: readonly Finding[];
-  readonly drafts: ReadonlyMap<string, DraftAfterCure>;
-}
-
-interface OutcomesAsked {
-  readonly limitSet: LimitSet;
-  /** Flues are solved where there are some. */
-  readonly flueSets?: readonly LimitSet[];
-  readonly signal?: AbortSignal;
-}
-
-async function outcomesOf(house: House, asked: OutcomesAsked): Promise<Outcomes> {
-  const { limitSet, flueSets, signal } = asked;
-  const watch = signal === undefined ? {} : { signal };
-  const result = compileHouse(house);
-  if (!result.ok) return { findings: [], drafts: new Map() };
-  const { compiled } = result;
-  // Extremes alone are wanted, so that the ordering may save what it can.
-  const worstCase = await worstCaseStudy(compiled, { listUpTo: 0, ...watch });
-  return {
-    findings: judge({ house, worstCase, limitSet }),
-    drafts:
-      flueSets === undefined
-        ? new Map()
-        : await draftAfterCure(compiled, { worstCase, limitSets: flueSets, ...watch }),
-  };
-}
-
-/** Of each appliance the worst of several houses. */
-async function worstOutcomes(houses: readonly House[], asked: OutcomesAsked): Promise<Outcomes> {
-  const margin = ({ judged }: Finding): number => judged?.marginPa ?? Infinity;
-  const worst = new Map<string, Finding>();
-  const drafts = new Map<string, DraftAfterCure>();
-  for (const house of houses) {
-    const outcomes = await outcomesOf(house, asked);
-    for (const finding of outcomes.findings) {
-      const before = worst.get(finding.appliance);
-      if (before === undefined || margin(finding) < margin(before)) {
-        worst.set(finding.appliance, finding);
-      }
-    }
-    for (const [appliance, draft] of outcomes.drafts) {
-      drafts.set(appliance, worseDraft(drafts.get(appliance), draft));
-    }
-  }
-  return { findings: [...worst.values()], drafts };
 }

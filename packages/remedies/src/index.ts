@@ -6,6 +6,8 @@
  */
 export { airStudy } from './air/air-study.js';
 export type { AirStudy } from './air/air-study.js';
+export { failureRows } from './air/failure-rows.js';
+export type { FailureExtreme, FailureRow } from './air/failure-rows.js';
 export { judgeAir } from './air/judge-air.js';
 export { compareRemedies } from './compare-remedies.js';
 export type { CompareOptions } from './compare-options.js';

@@ -57,6 +57,12 @@ const minnesota: Source = {
 /** 0.01 in. w.c.; the code prints 3 Pa. */
 const dampersOpenByPa = 3;
 const eightInchesM = 8 * 0.0254;
+const elevenInchesM = 11 * 0.0254;
+const passiveDucts: readonly RemedyKind[] = [
+  'make-up duct',
+  'barometric make-up duct',
+  'motorized make-up duct',
+];
 /** 400 cfm. */
 const hoodTriggerM3PerS = (400 * 0.028316846592) / 60;
 
@@ -100,11 +106,12 @@ export function codeReadings(remedy: RemedyForCode, house: House): readonly Code
   }
   if (kind === 'barometric make-up duct') {
     if (opensAtPa !== undefined) {
-      say(
-        'gravity dampers in passive make-up air give their flow at 3 Pa or less',
-        opensAtPa < dampersOpenByPa,
-        { why: `It begins to open at ${opensAtPa} Pa.`, source: ircDampers },
-      );
+      readings.push({
+        rule: 'gravity dampers in passive make-up air give their flow at 3 Pa or less',
+        standing: opensAtPa < dampersOpenByPa ? 'local code decides' : 'not satisfied',
+        why: `It begins to open at ${opensAtPa} Pa; what it passes at 3 Pa is for its maker to state.`,
+        source: ircDampers,
+      });
     }
     if (natural) {
       say(
@@ -126,6 +133,12 @@ export function codeReadings(remedy: RemedyForCode, house: House): readonly Code
         source: minnesota,
       },
     );
+  }
+  if (passiveDucts.includes(kind) && size > elevenInchesM + 1e-9) {
+    say('a passive opening is at most 11 in. wide; beyond it make-up air is powered', false, {
+      why: 'It is wider.',
+      source: minnesota,
+    });
   }
   if (kind === 'motorized make-up duct') {
     say('a passive opening has a motorized damper interlocked with the exhaust', true, {

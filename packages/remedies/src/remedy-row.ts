@@ -1,13 +1,16 @@
 import type { Assumption } from '@evendraft/house';
 import type { RuleFinding } from '@evendraft/rules';
 import type {
+  ClosedDamperLeakage,
   ExhaustCurveStudy,
+  MakeUpBuilt,
   RemedyKind,
   SizeDimension,
   SizingResult,
   YearlyAirHeat,
   YearlyAirStudy,
 } from '@evendraft/studies';
+import type { FailureExtreme, FailureRow } from './air/failure-rows.js';
 import type { CodeReading } from './remedy-facts.js';
 
 /** What the air that the largest exhaust draws in takes over a year; plain JSON. */
@@ -27,6 +30,8 @@ export interface RemedyRow {
   readonly kind: RemedyKind;
   readonly remedy: string;
   readonly dimension: SizeDimension;
+  /** Where its air comes from and by what duct; absent where it brings no air from outside. */
+  readonly built?: MakeUpBuilt;
   /** Size with margins, or why none does it. */
   readonly sizing: SizingResult;
   /** The state in which the numbers below are taken: the largest exhaust at its highest speed, coldest weather. */
@@ -39,6 +44,12 @@ export interface RemedyRow {
   readonly faceVelocityMPerS?: number;
   /** The speed of the make-up air held against guidance. */
   readonly guidance: readonly RuleFinding[];
+  /** Highest pressure of any room inside over all states and weathers, a control band at its upper end. */
+  readonly highest?: FailureExtreme;
+  /** The house with it as it is, then with one thing of it failed; empty where nothing of it can fail. */
+  readonly failures: readonly FailureRow[];
+  /** What its closed damper adds to an airtightness test; absent where it has none. */
+  readonly closedDamper?: ClosedDamperLeakage;
   /** Heat of all air that the devices draw in there [W]. */
   readonly inducedHeatW?: number;
   /** Heat that brings make-up air up to the least temperature at which it may be delivered [W]. */

@@ -1,6 +1,6 @@
-import type { HowFar } from '@evendraft/remedies';
+import type { FailureRow, HowFar } from '@evendraft/remedies';
 import type { RuleFinding } from '@evendraft/rules';
-import type { ClosedDamperLeakage, DryerStudy, FailureCase } from '@evendraft/studies';
+import type { ClosedDamperLeakage, DryerStudy } from '@evendraft/studies';
 
 /** The air of the house beside its appliances, and how far it may go, or why that was not solved. */
 export type AirResults =
@@ -20,26 +20,4 @@ export interface SolvedAir {
   readonly failures: readonly FailureRow[];
   /** What closed make-up dampers add to an airtightness test. */
   readonly closedDampers: readonly ClosedDamperLeakage[];
-}
-
-/** The house with one thing failed, over all situations; plain JSON. */
-export interface FailureRow {
-  /** What failed; absent for the house as it is. */
-  readonly item?: string;
-  readonly failure: FailureCase['failure'] | 'as it is';
-  readonly lowest: FailureExtreme;
-  readonly highest: FailureExtreme;
-  /** Air that enters with nothing switched on, in the weather in which that is most [kg/s]. */
-  readonly infiltrationKgPerS?: number;
-  /** Whether every situation was covered. */
-  readonly proved: boolean;
-}
-
-/** How far the pressure of zones inside the envelope goes one way. */
-export interface FailureExtreme {
-  readonly zone: string;
-  /** Zone minus outdoors [Pa]. */
-  readonly pressurePa: number;
-  /** The situation in words. */
-  readonly situation: string;
 }

@@ -8,7 +8,7 @@ export type { AnswerOptions } from './answer-sentences.js';
 export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
 export type { Assessment, Attribution, HouseSummary } from './assessment.js';
-export type { AirResults, FailureExtreme, FailureRow, SolvedAir } from './air-results.js';
+export type { AirResults, SolvedAir } from './air-results.js';
 export type { CureResults } from './cure-results.js';
 export type {
   ApplianceDraft,

@@ -10,7 +10,7 @@ import { fullStop } from './internal/full-stop.js';
 import { judgedRows, testedStateWords } from './internal/judged-rows.js';
 import { numberPrinter, type NumberPrinter } from './internal/number-printer.js';
 import { makeUpSentence } from './internal/size-words.js';
-import { cureWords } from './internal/terminal-cures.js';
+import { cureWords } from './internal/cure-words.js';
 import { importanceRows, uncertaintyWords } from './internal/uncertainty-words.js';
 import type { JudgedSet } from './judged-set.js';
 import type { ReportNote } from './report-extras.js';
@@ -42,7 +42,7 @@ export function notesFromAssessment(
 
 function cureNotes(assessment: Assessment, system: UnitSystem): readonly ReportNote[] {
   const { cures } = assessment;
-  const title = 'Cures, each solved again by itself';
+  const title = 'Cures, each solved again';
   if (cures.status === 'nothing to cure') return [];
   if (cures.status === 'not solved') return [{ title, sentences: [fullStop(cures.why)] }];
   const printer = numberPrinter(system);
@@ -60,7 +60,7 @@ function cureNotes(assessment: Assessment, system: UnitSystem): readonly ReportN
               judged === undefined
                 ? ''
                 : `, ${signedPressure(judged.valuePa)} Pa against ${signedPressure(judged.limitPa)} Pa`;
-            return `For the ${appliance}: ${cureWords(cure, { system })} After it ${verdict}${numbers}.`;
+            return `For the ${appliance}: ${cureWords(cure, system)} After it ${verdict}${numbers}.`;
           }),
         ),
         ...draftCureSentences(assessment, { printer, system }),
@@ -89,7 +89,7 @@ function draftCureSentences(
         const told = numbers.flatMap((value, index) =>
           value === '' ? [] : [`${draftCureHeads[index + 1]!} ${value}`],
         );
-        const words = cure === undefined ? 'As it is.' : cureWords(cure, { system });
+        const words = cure === undefined ? 'As it is.' : cureWords(cure, system);
         return `Flue of the ${appliance}: ${words} Then: ${then}; ${told.join(', ')}.`;
       }),
     ),

@@ -91,7 +91,7 @@ describe('renderHtml', () => {
     ]);
     expect(
       renderHtml(manyZones, everything).includes(
-        '<p class="lead">What cures it: Make-up fan of 600\u00a0cfm, tempered, interlocked with the hood.</p>',
+        '<p class="lead">What cures it, the recommended make-up air: Make-up fan of 600\u00a0cfm, tempered, interlocked with the hood, ',
       ),
     ).toBe(true);
   });

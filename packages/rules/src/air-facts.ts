@@ -1,5 +1,5 @@
 import type { DoorLeaf } from '@evendraft/studies';
-import type { HoodPlace } from './guidance/hood-flow.js';
+import type { HoodFlowGuidance, HoodPlace } from './guidance/hood-flow.js';
 import type { VelocityPlace } from './guidance/make-up-velocity.js';
 import type { WallClimate } from './guidance/net-flow-by-climate.js';
 
@@ -29,6 +29,8 @@ export interface AirFacts {
   readonly outsideDoors?: Readonly<Record<string, DoorFacts & { readonly zone: string }>>;
   /** By id of a hood or downdraft. */
   readonly hoods?: Readonly<Record<string, HoodFacts>>;
+  /** Hood flow by width, burners and kitchen, instead of that of the guidance. */
+  readonly hoodFlowGuidance?: HoodFlowGuidance;
   /** Largest velocities by place, instead of those of the guidance [m/s]. */
   readonly largestVelocitiesMPerS?: Readonly<Partial<Record<VelocityPlace, number>>>;
 }

@@ -28,6 +28,8 @@ export { hoodFlowGuidance, judgeHoodFlow } from './guidance/hood-flow.js';
 export type { HoodFlowGuidance, HoodPlace, JudgeHoodFlowInput } from './guidance/hood-flow.js';
 export { judgeDiffuser } from './guidance/make-up-diffuser.js';
 export type { JudgeDiffuserInput } from './guidance/make-up-diffuser.js';
+export { jetConstants, judgeJetAtHood } from './guidance/make-up-jet.js';
+export type { JudgeJetInput } from './guidance/make-up-jet.js';
 export { judgeVelocity, velocityGuidance } from './guidance/make-up-velocity.js';
 export type {
   JudgeVelocityInput,

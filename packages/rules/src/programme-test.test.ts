@@ -5,12 +5,18 @@ import {
   parseHouse,
   type CompiledHouse,
 } from '@evendraft/house';
-import { resolveColumns, worstCaseStudy } from '@evendraft/studies';
-import { describe, expect, it } from 'vitest';
+import { baselineStudy, resolveColumns, worstCaseStudy } from '@evendraft/studies';
+import { describe, expect, it, vi } from 'vitest';
 import { judge } from './judge.js';
 import { limitSetById } from './limit-set-by-id.js';
 import type { LimitSet } from './limit-set.js';
 import { programmeTest } from './programme-test.js';
+
+// Solved as ever, and counted.
+vi.mock(import('@evendraft/studies'), async (original) => {
+  const studies = await original();
+  return { ...studies, baselineStudy: vi.fn(studies.baselineStudy) };
+});
 
 // An invented house: a basement with a water heater, a door to it, a hood and two small fans upstairs.
 const file = {
@@ -85,6 +91,24 @@ describe('a programme’s own test', () => {
       // One baseline for both positions of the door, to the accuracy of a solve.
       expect(Math.abs((open ?? NaN) - (shut ?? NaN))).toBeLessThan(1e-9);
     }
+  });
+
+  it('solves a baseline once in each weather, however many states share it', () => {
+    const solve = vi.mocked(baselineStudy);
+    solve.mockClear();
+    const house = compiled({
+      forcedAir: { 'air handler': { flow: '900 cfm', supplies: 'main', returns: 'basement' } },
+    });
+    const test = programmeTest(house, set('vent-type-table'));
+    const weathers = house.house.weathers.length;
+    // The door both ways, the air handler both ways, all against everything off with the doors open.
+    expect(test.states).toHaveLength(4);
+    expect(test.situations).toHaveLength(4 * weathers);
+    expect(solve).toHaveBeenCalledTimes(weathers);
+    // A return in the basement pulls it down where the door is shut.
+    const worst = test.appliances[0]!.largestFall;
+    expect(worst.state.running['air handler']).toBe('on');
+    expect(worst.state.doors['basement door']).toBe('shut');
   });
 
   it('can be one configuration of several', () => {

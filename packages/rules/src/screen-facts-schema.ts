@@ -68,6 +68,15 @@ const hood = z.strictObject({
   kitchenVolumeM3: of('m3', 1, 2000),
 });
 
+const perWidth = z.number().min(0.001).max(2).meta({ unit: 'm2/s' });
+
+const hoodGuidance = z.strictObject({
+  perWidthM2PerS: z.strictObject({ 'at a wall': perWidth, 'over an island': perWidth }),
+  leastPerWidthM2PerS: perWidth,
+  perInputM3PerSW: z.number().min(1e-7).max(1e-3).meta({ unit: 'm3/(s W)' }),
+  kitchenAirChangePerS: z.number().min(1e-5).max(0.1).meta({ unit: '1/s' }),
+});
+
 const velocity = of('m/s', 0.01, 30);
 
 const byName = <Value extends z.ZodType>(value: Value) =>
@@ -80,6 +89,7 @@ const byName = <Value extends z.ZodType>(value: Value) =>
  * are those of the house is left to {@link readScreenFacts}.
  */
 export const screenFactsSchema: z.ZodType<ScreenFacts> = z.strictObject({
+  bedrooms: z.exactOptional(z.number().int().min(0).max(30)),
   builtInYear: z.exactOptional(z.number().int().min(1000).max(9999)),
   naturalAirChangePerS: of('1/s', 0, 0.01),
   stuccoed: z.exactOptional(z.boolean()),
@@ -92,9 +102,11 @@ export const screenFactsSchema: z.ZodType<ScreenFacts> = z.strictObject({
   doors: byName(z.strictObject(doorShape)),
   outsideDoors: byName(z.strictObject({ ...doorShape, zone: z.string() })),
   hoods: byName(hood),
+  hoodFlowGuidance: z.exactOptional(hoodGuidance),
   largestVelocitiesMPerS: z.exactOptional(
     z.strictObject({
       'at the hood': velocity,
+      'at a diffuser': velocity,
       'in a quiet duct': velocity,
       'in a hood duct': velocity,
     }),

@@ -88,6 +88,7 @@ export interface NearbySource {
 export interface ScreenFacts extends AirFacts {
   /** Year in which the building was built. */
   readonly builtInYear?: number;
+  readonly bedrooms?: number;
   /** Natural air changes of the house, where they are known [1/s]. */
   readonly naturalAirChangePerS?: number;
   /** Whether its walls are of stucco all around. */

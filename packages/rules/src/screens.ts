@@ -28,6 +28,7 @@ import { intakeSeparation } from './screens/intake-separation.js';
 import { makeUpOutletRoom } from './screens/make-up-outlet-room.js';
 import { minnesotaExistingDwelling } from './screens/minnesota-existing-dwelling.js';
 import { minnesotaMakeUpAir } from './screens/minnesota-make-up-air.js';
+import { minnesotaVentilationRate } from './screens/minnesota-ventilation-rate.js';
 import { orphanedFlueArea } from './screens/orphaned-flue-area.js';
 import { passiveDamperRating } from './screens/passive-damper-rating.js';
 import { returnNearDraftHood } from './screens/return-near-draft-hood.js';
@@ -59,6 +60,7 @@ export const screens: readonly Screen[] = [
   coAlarms,
   minnesotaMakeUpAir,
   minnesotaExistingDwelling,
+  minnesotaVentilationRate,
   canadaMakeUpInterlock,
   canadaVentingTest,
   canadaHouseLimits,

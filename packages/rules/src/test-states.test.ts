@@ -195,3 +195,44 @@ describe('the tests of our own sets', () => {
     expect(testStates(house(), {})).toEqual([]);
   });
 });
+
+describe('air handlers and hearth dampers in a test', () => {
+  const handler = (id: string, continuous = false) => ({ id, continuous });
+  // Only names and whether they run by themselves count here.
+  const ducted = (...forcedAir: readonly object[]) => ({ ...fans, forcedAir }) as unknown as House;
+  const handlers = (of: House, airHandler: TestConfiguration['airHandler']) =>
+    states(of, { airHandler }).map(({ state }) =>
+      ['upper', 'lower'].filter((id) => state.running[id] === 'on').join('+'),
+    );
+
+  it('stand still, stand as they are, or stand in every combination where the worst counts', () => {
+    const two = ducted(handler('upper'), handler('lower', true));
+    expect(handlers(two, 'off')).toEqual(['']);
+    expect(handlers(two, 'not stated')).toEqual(['lower']);
+    expect(handlers(two, 'where it lowers the zone')).toEqual([
+      '',
+      'lower',
+      'upper',
+      'upper+lower',
+    ]);
+  });
+
+  it('are told to be missing where the programme asks for one and the house has none', () => {
+    const [only] = states(fans, { airHandler: 'where it lowers the zone' });
+    expect(only?.notModelled.join()).toContain('no forced-air system');
+    const [with_] = states(ducted(handler('upper')), { airHandler: 'where it lowers the zone' });
+    expect(with_?.notModelled).toEqual([]);
+  });
+
+  it('name a hearth without a damper, and none that has one', () => {
+    const hearth = appliance({ id: 'hearth', kind: 'fireplace', vent: 'open hearth' });
+    const asked = { hearthDamper: 'closed' } as const;
+    const [bare] = states(house({ appliances: [hearth] }), asked);
+    expect(bare?.notModelled.join()).toContain('gives none to the hearth');
+    const flue = { damper: { shutAreaM2: 0, shutIn: ['off'] } } as unknown as NonNullable<
+      House['appliances'][0]['flue']
+    >;
+    const [damped] = states(house({ appliances: [{ ...hearth, flue }] }), asked);
+    expect(damped?.notModelled).toEqual([]);
+  });
+});

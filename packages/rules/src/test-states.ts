@@ -32,8 +32,8 @@ const combinedDoors = 8;
  *
  * Each device that runs is at its highest speed; devices with an interlock follow their driver; supply
  * fans that people switch stay off. A ventilator runs where it is continuous, or, while exhaust runs,
- * where it takes out more than it brings in. Windows are shut. Where doors stand as they are worse, every combination is
- * listed, and the worst of them counts.
+ * where it takes out more than it brings in. Windows are shut. Where doors or air handlers stand as they are worse, every
+ * combination is listed, and the worst of them counts. A hearth does not burn, so that its damper is shut where it has one.
  *
  * @param house - the house
  * @param limitSet - the programme
@@ -44,18 +44,20 @@ export function testStates(
   limitSet: Pick<LimitSet, 'testConfigurations'>,
 ): readonly TestState[] {
   return (limitSet.testConfigurations ?? []).flatMap((configuration) =>
-    doorPositions(house, configuration).map((positions) => {
+    doorPositions(house, configuration).flatMap((positions) => {
       const doors = { ...positions, ...windowsShut(house) };
-      const state = { running: runningIn(house, configuration), doors };
       const baseline = baselineFor(house, configuration, doors);
-      return {
-        configuration: configuration.id,
-        label: stateLabel(house, state),
-        state,
-        ...(baseline === undefined ? {} : { baseline }),
-        firingSteps: firingSteps(house, configuration),
-        notModelled: notModelled(configuration),
-      };
+      return airHandlers(house, configuration).map((handlers) => {
+        const state = { running: { ...runningIn(house, configuration), ...handlers }, doors };
+        return {
+          configuration: configuration.id,
+          label: stateLabel(house, state),
+          state,
+          ...(baseline === undefined ? {} : { baseline }),
+          firingSteps: firingSteps(house, configuration),
+          notModelled: notModelled(house, configuration),
+        };
+      });
     }),
   );
 }
@@ -108,6 +110,32 @@ function runningIn(house: House, configuration: TestConfiguration): Record<strin
     .filter((v) => v.continuous || (exhausts && v.exhaustFlowM3PerS > v.supplyFlowM3PerS))
     .map((v): [string, string] => [v.id, 'on']);
   return Object.fromEntries([...devices, ...ventilators]);
+}
+
+/** Air handlers beyond this many are not combined: all stand still or all run. */
+const combinedHandlers = 3;
+
+/** How the air handlers stand: off, as the house has them, or each combination of which the worst counts. */
+function airHandlers(
+  house: House,
+  { airHandler }: TestConfiguration,
+): readonly OperatingState['running'][] {
+  const { forcedAir = [] } = house;
+  const on = (ids: readonly string[]): OperatingState['running'] =>
+    Object.fromEntries(ids.map((id) => [id, 'on']));
+  const all = forcedAir.map(({ id }) => id);
+  switch (airHandler) {
+    case 'off':
+      return [{}];
+    case 'not stated':
+      return [on(forcedAir.filter(({ continuous }) => continuous).map(({ id }) => id))];
+    case 'where it lowers the zone':
+      if (all.length > combinedHandlers) return [{}, on(all)];
+      return all.reduce<readonly OperatingState['running'][]>(
+        (made, id) => made.flatMap((before) => [before, { ...before, [id]: 'on' }]),
+        [{}],
+      );
+  }
 }
 
 type Doors = OperatingState['doors'];
@@ -192,13 +220,27 @@ function inputOf({ inputW }: Appliance): number {
   return inputW ?? Number.MAX_VALUE;
 }
 
-function notModelled({ airHandler, hearthDamper }: TestConfiguration): readonly string[] {
+function notModelled(
+  { appliances, forcedAir }: House,
+  { airHandler, hearthDamper }: TestConfiguration,
+): readonly string[] {
+  const open =
+    hearthDamper === 'closed'
+      ? appliances.filter(
+          ({ vent, kind, flue }) =>
+            (vent === 'open hearth' || kind === 'fireplace') && flue?.damper === undefined,
+        )
+      : [];
   return [
-    ...(airHandler === 'where it lowers the zone'
-      ? ['The air handler is asked for where it lowers the zone; these states run without one.']
+    ...(airHandler === 'where it lowers the zone' && forcedAir === undefined
+      ? [
+          'The air handler is asked for where it lowers the zone; the house file describes no forced-air system.',
+        ]
       : []),
-    ...(hearthDamper === 'closed'
-      ? ['The hearth damper is asked to be closed; these states leave it as the house has it.']
+    ...(open.length > 0
+      ? [
+          `The hearth damper is asked to be closed; the house file gives none to the ${open.map(({ id }) => id).join(' and the ')}.`,
+        ]
       : []),
   ];
 }

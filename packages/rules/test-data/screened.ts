@@ -100,6 +100,7 @@ export function fullHouse(): { readonly house: House; readonly facts: ScreenFact
     },
     facts: {
       builtInYear: 1985,
+      bedrooms: 3,
       naturalAirChangePerS: 0.5 / 3600,
       appliances: {
         'water heater': {

@@ -80,10 +80,10 @@ export function balanceStudy(
 ): StateBalance | UnsolvedState {
   if (baseline.status === 'not solved') return baseline.unsolved;
   const situation = situationOf(compiled, question);
-  const { result, span, followed, columns } = solve(compiled, question);
+  const { result, span, followed, scenario, columns } = solve(compiled, question);
   if (result.status !== 'solved') return unsolvedState(compiled, situation, result);
   const { lowestPa } = span ?? { lowestPa: result.pressuresPa };
-  const warnings = lawRangeWarnings(compiled, result, question.weather);
+  const warnings = lawRangeWarnings(compiled, result, scenario);
   return {
     ...situation,
     status: 'solved',

@@ -1,6 +1,6 @@
 import { flowLawOf, flowLawWarnings, type AirState } from '@evendraft/airflow';
-import type { CompiledHouse, HouseLink, HouseWeather } from '@evendraft/house';
-import type { Balance } from '@evendraft/network';
+import type { CompiledHouse, HouseLink } from '@evendraft/house';
+import type { Balance, Scenario } from '@evendraft/network';
 import type { LawRangeWarning } from './state-balance.js';
 
 /**
@@ -8,19 +8,19 @@ import type { LawRangeWarning } from './state-balance.js';
  *
  * @param compiled - the compiled house
  * @param balance - the balance
- * @param weather - the weather it was solved in, for the air of every place
+ * @param scenario - what it was solved with, for the air of every place, the gas of flues among it
  * @returns a warning for each part and limit; empty where every law is within its range
  */
 export function lawRangeWarnings(
   compiled: CompiledHouse,
   balance: Balance,
-  weather: HouseWeather,
+  scenario: Scenario,
 ): readonly LawRangeWarning[] {
   return compiled.links.flatMap((link, index) => {
     const { law, from, to } = link.description;
     const massFlowKgPerS = balance.links.massFlowKgPerS[index] ?? 0;
     if (massFlowKgPerS === 0 || flowLawOf(law).limits === undefined) return [];
-    const air = airOf(compiled, weather, massFlowKgPerS > 0 ? from : to);
+    const air = airOf(compiled, scenario, massFlowKgPerS > 0 ? from : to);
     return flowLawWarnings(law, massFlowKgPerS, air).map(
       ({ code, found, most, unit }): LawRangeWarning => ({
         ...placeOf(link),
@@ -35,16 +35,19 @@ export function lawRangeWarnings(
 
 function placeOf({ role, description }: HouseLink): Pick<LawRangeWarning, 'item' | 'part'> {
   if (!('id' in role)) return { item: description.origin };
-  return 'part' in role ? { item: role.id, part: role.part } : { item: role.id };
+  // The last step of a link's id tells it from the others of its item: a speed, a jump duct, a damper's stand.
+  const step = description.id.split('/').at(-1)!.replaceAll('~1', '/').replaceAll('~0', '~');
+  return { item: role.id, part: 'part' in role ? role.part : step };
 }
 
-function airOf({ network }: CompiledHouse, weather: HouseWeather, node: string): AirState {
-  const zone = network.zoneIndex.get(node);
-  const index = zone ?? network.boundaryIndex.get(node) ?? -1;
-  const { temperatureC, densityKgPerM3 } =
-    zone === undefined ? weather.boundaryAir : weather.zoneAir;
+function airOf({ network }: CompiledHouse, scenario: Scenario, node: string): AirState {
+  const { description, zoneIndex, boundaryIndex } = network;
+  const zone = zoneIndex.get(node);
+  const index = zone ?? boundaryIndex.get(node) ?? -1;
+  const described = (zone === undefined ? description.boundaries : description.zones)[index]!.air;
+  const air = zone === undefined ? scenario.boundaryAir : scenario.zoneAir;
   return {
-    temperatureC: temperatureC[index] ?? weather.outdoorAir.temperatureC,
-    densityKgPerM3: densityKgPerM3[index] ?? weather.outdoorAir.densityKgPerM3,
+    temperatureC: air?.temperatureC[index] ?? described.temperatureC,
+    densityKgPerM3: air?.densityKgPerM3[index] ?? described.densityKgPerM3,
   };
 }

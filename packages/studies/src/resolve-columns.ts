@@ -11,6 +11,8 @@ import {
   findExtremeBalances,
   solveNetwork,
   type AllBalances,
+  type AllBalancesResult,
+  type NetworkDescription,
   type RootBalance,
   type Scenario,
   type SolveResult,
@@ -41,7 +43,7 @@ export interface ResolvedSituation {
   readonly followed: FollowedState;
   /** The overrides on the network, its columns as in the balance shown. */
   readonly scenario: Scenario;
-  /** Absent where no column is open that could hold either of two airs. */
+  /** Absent where no column is open that could hold either of two airs, and no fan runs that stalls. */
   readonly columns?: ColumnFindings;
 }
 
@@ -49,7 +51,7 @@ export interface ResolvedSituation {
  * Solves one situation with every state of its columns that agrees with the flow through them.
  *
  * A shaft, a vertical duct or a flue fills with whichever air enters it, so that a situation can have several
- * balances. Of the stable ones the answer is that with the lowest pressure in a zone with an appliance, in a house
+ * balances; so can a fan on a curve with a stall. Of the stable ones the answer is that with the lowest pressure in a zone with an appliance, in a house
  * without appliances in any zone inside the envelope. A baseline, from which a fall is counted, takes the highest.
  *
  * @param compiled - the compiled house
@@ -67,11 +69,14 @@ export function resolveColumns(
   const plain = (): ResolvedSituation => {
     return { result: solveNetwork(network, scenario), followed, scenario };
   };
-  const open = openColumns(compiled, situation, scenario);
-  if (open.length === 0) return plain();
+  const several = severalWays(compiled, situation, scenario);
+  if (several === undefined) return plain();
 
   const zones = house.zones.length;
-  const found = findExtremeBalances(network.description, scenario, { twoState: open, zones });
+  const found = balancesOnce(compiled, situation, () => {
+    const { description, twoState } = several;
+    return findExtremeBalances(description, scenario, { twoState, zones });
+  });
   if (found.status !== 'solved') {
     // A compiled house was built before, so that a rejection can only come from the scenario.
     return found.status === 'rejected' ? plain() : { result: found, followed, scenario };
@@ -98,15 +103,71 @@ export function resolveColumns(
   };
 }
 
+/** Most situations of one house whose balances are kept. */
+const mostKept = 4000;
+const keptBalances = new WeakMap<CompiledHouse, Map<string, AllBalancesResult>>();
+
+/** The balances of a situation, searched once: several studies ask for the same, and a search is long. */
+function balancesOnce(
+  compiled: CompiledHouse,
+  { state, weather, airtightnessCase }: ColumnSituation,
+  search: () => AllBalancesResult,
+): AllBalancesResult {
+  const kept = keptBalances.get(compiled) ?? new Map<string, AllBalancesResult>();
+  keptBalances.set(compiled, kept);
+  // By its numbers, for studies vary a weather without giving it another name.
+  const key = JSON.stringify([
+    ...[airtightnessCase, Object.entries(state.running).sort(), Object.entries(state.doors).sort()],
+    ...[Object.entries(state.firing ?? {}).sort(), weather.outdoorAir],
+    ...[Array.from(weather.boundaryPressuresPa), Array.from(weather.zoneAir.temperatureC)],
+    Array.from(weather.boundaryAir.temperatureC),
+  ]);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const found = search();
+  if (kept.size < mostKept) kept.set(key, found);
+  return found;
+}
+
+/** A situation that may have several balances: a network with the curves of fans that stall, and open columns. */
+export interface SeveralWays {
+  readonly description: NetworkDescription;
+  /** Both airs of each open column. */
+  readonly twoState: readonly TwoStateColumn[];
+}
+
 /**
- * Columns of a situation that are open and could hold either of two airs.
+ * Whether situations of a house may have several balances.
+ *
+ * @param compiled - the compiled house
+ * @returns whether it has columns of two airs, or fans that stall
+ */
+export function mayStandInSeveralWays({ twoStateLinks, stalls }: CompiledHouse): boolean {
+  return twoStateLinks.length > 0 || stalls !== undefined;
+}
+
+/**
+ * What lets one situation have several balances: open columns that could hold either of two airs, and fans that
+ * run on a curve with a stall.
  *
  * @param compiled - the compiled house
  * @param situation - state, weather and index of the airtightness case
- * @param scenario - its overrides, which say what is open
- * @returns both airs of each
+ * @param scenario - its overrides, which say what is open and what runs
+ * @returns network and columns; undefined where there is nothing of the kind
  */
-export function openColumns(
+export function severalWays(
+  compiled: CompiledHouse,
+  situation: ColumnSituation,
+  scenario: Scenario,
+): SeveralWays | undefined {
+  const { stalls, network } = compiled;
+  const stalling = stalls?.links.some((link) => scenario.linkScale?.[link] !== 0) === true;
+  const twoState = openColumns(compiled, situation, scenario);
+  if (twoState.length === 0 && !stalling) return undefined;
+  return { description: stalling ? stalls.description : network.description, twoState };
+}
+
+function openColumns(
   compiled: CompiledHouse,
   situation: ColumnSituation,
   scenario: Scenario,
@@ -172,7 +233,7 @@ function noStableBalance({ balances, complete }: AllBalances): SolveResult {
     worstZone: undefined,
     iterations: 0,
     hint: complete
-      ? `No stable balance was found among ${balances.length}; check the heights and temperatures of shafts and flues.`
+      ? `No stable balance was found among ${balances.length}; check the heights and temperatures of shafts and flues, and the curves of fans.`
       : 'The search for every balance ended before it was complete; join shafts or flues that stand alike.',
   };
 }

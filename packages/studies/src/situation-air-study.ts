@@ -43,14 +43,16 @@ export const usualDeliveryC = 10;
  *
  * @param compiled - the compiled house
  * @param question - the situation
- * @param deliveryC - least temperature of delivered make-up air [°C]
+ * @param options - least temperature of delivered make-up air [°C], {@link usualDeliveryC} when absent; ids of openings
+ * whose air is delivered too, beside that of make-up openings and supply fans
  * @returns the air; undefined where the situation or its baseline could not be solved
  */
 export function situationAirStudy(
   compiled: CompiledHouse,
   question: BalanceQuestion,
-  deliveryC: number = usualDeliveryC,
+  options: { readonly deliveryC?: number; readonly made?: readonly string[] } = {},
 ): SituationAir | undefined {
+  const { deliveryC = usualDeliveryC, made = [] } = options;
   const balance = solve(compiled, question, 'lowest');
   const before = { ...question, state: baselineOf(question.state) };
   const baseline = solve(compiled, before, 'highest');
@@ -60,7 +62,7 @@ export function situationAirStudy(
   const entries = entriesOf(compiled, balance);
   const outdoorC = question.weather.outdoorAir.temperatureC;
   const delivered = entries
-    .filter(({ made }) => made)
+    .filter((found) => found.made || made.includes(found.entry.item))
     .reduce((sum, { massFlowKgPerS }) => sum + massFlowKgPerS, 0);
   return {
     question: 'air of a situation',

@@ -106,7 +106,10 @@ export interface StateBalance extends Situation {
   readonly zones: readonly ZonePressure[];
   readonly devices: readonly DeliveredFlow[];
   readonly makeUp: readonly MakeUpFlow[];
-  /** Present where air in a shaft or flue may go either way; flows are those of the balance that it tells of. */
+  /**
+   * Present where air in a shaft or flue may go either way, or a fan runs that stalls; flows are those of the
+   * balance that it tells of.
+   */
   readonly columns?: ColumnFindings;
   /** Present where that holds for its baseline. */
   readonly baselineColumns?: BalanceCount;

@@ -1,6 +1,6 @@
 import { referenceAir } from '../air/reference-air.js';
 import { requireBetween, requireNotNegative, requirePositive } from '../internal/require.js';
-import type { OneWayDamperDescription } from '../laws/flow-law-description.js';
+import type { GravityDamperDescription } from '../laws/flow-law-description.js';
 
 /** A gate that lets room air into the flue when the draft exceeds its setting. */
 export interface BarometricRegulator {
@@ -12,22 +12,23 @@ export interface BarometricRegulator {
   readonly leakShare?: number;
 }
 
+/** Least span from the setting to fully open; our choice [Pa]. */
+const leastSpanPa = 5;
 /** Discharge coefficient of the open gate and of its gap, as of any sharp edge [-]. */
 const dischargeCoefficient = 0.6;
 
 /**
  * The law of a barometric regulator: a link from the room to the flue's junction.
  *
- * A one-way damper that cracks at the setting; its flow grows with the root of what is beyond it, as if the gate were
- * open at once, and its gap leaks both ways. The weight that holds a real gate makes it open by and by, so it holds the
- * draft a little less well than this law.
+ * A gravity damper that cracks at the setting and stands fully open at twice the setting, at least 5 Pa beyond it (our
+ * choice); its gap leaks both ways.
  *
  * @param regulator - gate, setting and leak
  * @returns description of the link's law, `from` the room `to` the flue
  *
- * Source: an orifice behind a cracking pressure (derived); area and leak of the gate as given.
+ * Source: the law of a gravity damper; area and leak of the gate as given.
  */
-export function barometricRegulator(regulator: BarometricRegulator): OneWayDamperDescription {
+export function barometricRegulator(regulator: BarometricRegulator): GravityDamperDescription {
   const { diameterM, settingPa, leakShare = 0.02 } = regulator;
   requirePositive('diameterM', diameterM);
   requireNotNegative('settingPa', settingPa);
@@ -36,10 +37,11 @@ export function barometricRegulator(regulator: BarometricRegulator): OneWayDampe
   const coefficientM3PerSPaN =
     dischargeCoefficient * areaM2 * Math.sqrt(2 / referenceAir.densityKgPerM3);
   return {
-    kind: 'oneWayDamper',
-    coefficientM3PerSPaN,
-    exponent: 0.5,
+    kind: 'gravityDamper',
+    areaM2,
+    openLossCoefficient: 1 / dischargeCoefficient ** 2,
     crackingPressurePa: settingPa,
+    fullyOpenPressurePa: settingPa + Math.max(settingPa, leastSpanPa),
     closedLeakage: { coefficientM3PerSPaN: leakShare * coefficientM3PerSPaN, exponent: 0.5 },
   };
 }

@@ -4,6 +4,7 @@ import {
   productsOfCombustion,
   type CombustionProducts,
 } from '../combustion/products-of-combustion.js';
+import { airAsFlueGas } from './flue-gas.js';
 import type { HearthStage } from './hearth-stages.js';
 
 /** A hearth in one of its stages. */
@@ -22,7 +23,10 @@ export interface HearthFlow {
   readonly airKgPerS: number;
   /** Gas to the flue [kg/s]. */
   readonly flueGasKgPerS: number;
-  readonly gasTemperatureC: number;
+  /** Gas above its room at that flow [K]. */
+  readonly temperatureRiseK: number;
+  /** Heat that it carries above its room [W]. */
+  readonly heatToGasW: number;
   readonly products: CombustionProducts;
 }
 
@@ -30,23 +34,28 @@ export interface HearthFlow {
  * Air demand and gas of a hearth in one of its stages [kg/s].
  *
  * The air is what the stage is assumed to draw when its flue draws as it should: how much it does draw follows from
- * the balance of the house.
+ * the balance of the house, and the temperature of the gas from the same heat in that flow.
+ *
+ * temperature rise = share of heat to gas × input / (gas flow × specific heat)
  *
  * @param hearth - stage, fuel and input at full fire
- * @returns input, air, gas and its temperature
+ * @returns input, air, gas, its heat and temperature
  *
- * Source: stoichiometry (derived); the stage's numbers name their own.
+ * Source: stoichiometry and heat balance (derived); the stage's numbers name their own.
  */
 export function hearthFlow(hearth: BurningHearth): HearthFlow {
   const { stage, fuel, fullInputW } = hearth;
   requirePositive('fullInputW', fullInputW);
   const inputW = fullInputW * stage.burnRateShare;
   const products = productsOfCombustion({ fuel, excessAir: stage.excessAir });
+  const flueGasKgPerS = products.flueGasKgPerJ * inputW;
+  const heatToGasW = stage.heatToGasShare * inputW;
   return {
     inputW,
     airKgPerS: products.airKgPerJ * inputW,
-    flueGasKgPerS: products.flueGasKgPerJ * inputW,
-    gasTemperatureC: stage.gasTemperatureC,
+    flueGasKgPerS,
+    temperatureRiseK: heatToGasW / (flueGasKgPerS * airAsFlueGas.specificHeatJPerKgK),
+    heatToGasW,
     products,
   };
 }

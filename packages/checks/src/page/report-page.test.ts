@@ -86,7 +86,9 @@ describe.skipIf(started.browser === undefined)(`the report's page in a browser${
     '%s prints on %s with numbered pages, whole rows, and heads that repeat',
     async (name, format) => {
       const { page } = await opened(name, 1280);
-      const rows = await page.evaluate<number>(markRows);
+      const { rows, firstRows } = await page.evaluate<{ rows: number; firstRows: number[] }>(
+        markRows,
+      );
       const printed = pdfTexts(await page.pdf({ format, preferCSSPageSize: false }));
       const texts = printed.map((text) => text.replaceAll('\u200b', ''));
       expect(texts.length).toBeGreaterThan(3);
@@ -101,6 +103,12 @@ describe.skipIf(started.browser === undefined)(`the report's page in a browser${
       }
       expect(rows).toBeGreaterThan(20);
       expect(cut).toEqual([]);
+      // No table has its head at the foot of one page and all of its rows on the next.
+      const headAlone = firstRows.filter(
+        (row, table) => pageOf(`(head ${table} of all)`) !== pageOf(`(row ${row} begins)`),
+      );
+      expect(firstRows.length).toBeGreaterThan(5);
+      expect(headAlone).toEqual([]);
       // A page that begins within a table repeats its head: the same mark stands on several pages.
       const heads = texts.filter((text) => text.includes('(head of the longest table)'));
       if (name === 'crowded') expect(heads.length).toBeGreaterThan(1);
@@ -108,6 +116,18 @@ describe.skipIf(started.browser === undefined)(`the report's page in a browser${
       await page.close();
     },
   );
+
+  it('has answer, every verdict and the recommended make-up air on the first sheet', async () => {
+    const { page } = await opened('everything', 1280);
+    const [first = ''] = pdfTexts(await page.pdf({ format: 'Letter', preferCSSPageSize: false }));
+    const text = first.replaceAll('\u200b', '').replace(/\s+/gu, ' ');
+    expect(text).toContain('the recommended make-up air: Make-up fan of 600 cfm');
+    const appliances = await page.locator('table:has(#table-findings) tbody th').allTextContents();
+    expect(appliances.length).toBeGreaterThan(3);
+    for (const name of appliances) expect(text).toContain(name);
+    expect(text).toContain('Margin, Pa');
+    await page.close();
+  });
 
   it('prints in black and white what it says in colour: verdicts are words', async () => {
     const { page } = await opened('everything', 1280);
@@ -121,7 +141,7 @@ describe.skipIf(started.browser === undefined)(`the report's page in a browser${
 
 /**
  * Marks the first and the last line of every row with words that stand nowhere else, and the head of
- * the longest table; returns how many rows there are. Runs in the page.
+ * the longest table and of all; returns how many rows there are, and the first row of each table. Runs in the page.
  */
 const markRows = `(() => {
   const rows = [...document.querySelectorAll('tbody tr')];
@@ -142,5 +162,13 @@ const markRows = `(() => {
   head.textContent = '(head of the longest table)';
   head.style.cssText = 'display:block;white-space:nowrap;font-size:6pt';
   longest.tHead.rows[0].cells[0].append(head);
-  return rows.length;
+  const withRows = tables.filter((table) => table.tHead && table.tBodies[0]?.rows.length);
+  withRows.forEach((table, index) => {
+    const mark = document.createElement('span');
+    mark.textContent = '(head ' + index + ' of all)';
+    mark.style.cssText = 'display:block;white-space:nowrap;font-size:6pt';
+    table.tHead.rows[0].cells[0].append(mark);
+  });
+  const firstRows = withRows.map((table) => rows.indexOf(table.tBodies[0].rows[0]));
+  return { rows: rows.length, firstRows };
 })()`;

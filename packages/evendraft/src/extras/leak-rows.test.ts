@@ -47,6 +47,10 @@ describe('the rows of leaks', () => {
       JSON.stringify([item, zone, to, heightM]),
     );
     expect(new Set(keys).size).toBe(25);
+    expect(own.find(({ item }) => item === 'ceiling')).toMatchObject({
+      to: 'roof',
+      given: '20 % of the tested leakage',
+    });
     const sum = (read: (row: (typeof leaks)[number]) => number | undefined): number =>
       leaks.reduce((all, row) => all + (read(row) ?? NaN), 0);
     // The whole tested envelope, openings that were open among it: 1000 cfm at 50 Pa.

@@ -21,9 +21,9 @@ export function leakRows(
   const { baseline, worst } = flows;
   return [
     ...compiled.links.flatMap(({ role, description }): readonly LeakRow[] => {
-      const { id, origin, law, from, to, fromHeightM } = description;
+      const { id, law, from, to, fromHeightM } = description;
       if (role.kind !== 'leak' || law.kind !== 'powerLaw') return [];
-      const share = house.leakShares.find((each) => each.origin === origin && each.zone === from);
+      const share = house.leakShares[role.share];
       const ofLeak = (study: SectionStudy): number =>
         study.flows.find(({ link }) => link === id)?.volumeFlowM3PerS ?? 0;
       return [
@@ -44,13 +44,17 @@ export function leakRows(
   ];
 }
 
+type SolvedFlow = Extract<ReturnType<typeof modelledFlows>[number], { readonly status: 'solved' }>;
+
 /** Openings with a law of their own; what passes several ends of one item is added up. */
 function openingRows(
   { house }: CompiledHouse,
   { baseline, worst }: Parameters<typeof leakRows>[1],
 ): readonly LeakRow[] {
-  const low = modelledFlows(house, toldPa.low);
-  const high = modelledFlows(house, toldPa.high);
+  const told = (pressurePa: number): readonly SolvedFlow[] =>
+    modelledFlows(house, pressurePa).flatMap((flow) => (flow.status === 'solved' ? [flow] : []));
+  const low = told(toldPa.low);
+  const high = told(toldPa.high);
   const added = (all: typeof low, item: string): number =>
     all.reduce((sum, each) => sum + (each.item === item ? each.volumeFlowM3PerS : 0), 0);
   return [...new Set(high.map(({ item }) => item))].map((item): LeakRow => {
@@ -88,7 +92,8 @@ function givenWords({ surface, share, to }: LeakShare): string {
 /** Nodes of faces begin with `@`, as no name of a user can. */
 function placeOf(node: string, share: LeakShare | undefined): string {
   if (share !== undefined && share.to.kind !== 'outdoors') return placeWords(share.to);
-  return node === '@roof' ? 'roof' : node.startsWith('@') ? `${node.slice(1)} face` : 'outdoors';
+  if (share?.surface === 'walls') return `${node.slice(1)} face`;
+  return node === '@roof' ? 'roof' : 'outdoors';
 }
 
 function placeWords(to: Outlet): string {

@@ -25,7 +25,9 @@ export function makeUpOptionData(
     .filter(({ judged }) => judged !== undefined)
     .sort((a, b) => a.judged!.marginPa - b.judged!.marginPa);
   const own = cures.appliances.find(({ appliance }) => appliance === worst?.appliance);
-  const made = (own?.cures ?? []).filter(({ makeUp }) => makeUp !== undefined);
+  const made = (own?.cures ?? []).filter(
+    ({ makeUp, together }) => makeUp !== undefined && together !== true,
+  );
   if (worst?.judged === undefined || made.length === 0) return undefined;
   const first = made.find(({ makeUp }) => makeUp?.keepsLimits);
   const withIt = (cure: string): readonly Finding[] =>

@@ -12,6 +12,11 @@ export interface TestedPaths {
   readonly pressurePa: number;
 }
 
+/** What passes, or why that could not be told. */
+export type TestFlow =
+  | { readonly status: 'solved'; readonly volumeFlowM3PerS: number }
+  | { readonly status: 'not solved'; readonly reason: string };
+
 const air = {
   temperatureC: referenceAir.temperatureC,
   densityKgPerM3: referenceAir.densityKgPerM3,
@@ -22,10 +27,11 @@ const air = {
  * join or ducts with registers, with reference air on all sides [m3/s].
  *
  * @param tested - paths, what is inside, and its pressure
- * @returns the flow, whatever its direction; zero where nothing leads out [m3/s]
+ * @returns the flow, whatever its direction, or the outcome of a solve without an answer
  */
-export function branchedTestFlow(tested: TestedPaths): number {
+export function branchedTestFlow(tested: TestedPaths): TestFlow {
   const { paths, inside, pressurePa } = tested;
+  if (paths.links.length === 0) return { status: 'solved', volumeFlowM3PerS: 0 };
   const links = paths.links.map(({ description: { id, origin, from, to, law } }) => {
     return { id, origin, from, to, fromHeightM: 0, toHeightM: 0, law };
   });
@@ -47,12 +53,12 @@ export function branchedTestFlow(tested: TestedPaths): number {
       })),
     links,
   });
-  if (built.status === 'rejected') return 0;
+  if (built.status === 'rejected') return { status: 'not solved', reason: 'rejected' };
   const balance = solveNetwork(built.network);
-  if (balance.status !== 'solved') return 0;
+  if (balance.status !== 'solved') return { status: 'not solved', reason: balance.status };
   const inward = links.reduce((sum, { from, to }, i) => {
     const flow = balance.links.massFlowKgPerS[i]!;
     return sum + (inside.has(to) ? flow : 0) - (inside.has(from) ? flow : 0);
   }, 0);
-  return Math.abs(inward) / referenceAir.densityKgPerM3;
+  return { status: 'solved', volumeFlowM3PerS: Math.abs(inward) / referenceAir.densityKgPerM3 };
 }

@@ -1,5 +1,4 @@
-import type { FlowLawDescription } from '@evendraft/airflow';
-import type { House } from '../house.js';
+import type { DoorPart, House } from '../house.js';
 import { floorOf } from './floor-of.js';
 import type { HouseLink, LinkRole } from './house-link.js';
 import { linkId } from './link-id.js';
@@ -18,20 +17,28 @@ export function doorLinks(house: House): readonly HouseLink[] {
     const floorM = Math.max(floorOf(house, from), floorOf(house, to));
     const link = (
       name: string,
-      of: { readonly law: FlowLawDescription; readonly heightM: number },
+      of: Pick<DoorPart, 'law' | 'heightM' | 'endHeightM'>,
       position: Extract<LinkRole, { kind: 'door' }>['position'],
-    ): HouseLink => ({
-      description: {
-        id: linkId('door', id, name),
-        origin,
-        from,
-        to,
-        fromHeightM: floorM + of.heightM,
-        toHeightM: floorM + of.heightM,
-        law: of.law,
-      },
-      role: { kind: 'door', id, position },
-    });
+    ): HouseLink => {
+      const { heightM, endHeightM = heightM, law } = of;
+      const fromHeightM = floorM + heightM;
+      const toHeightM = floorM + endHeightM;
+      // A duct between ceilings of two heights fills with the air of whichever room air leaves.
+      const [upward, downward] = endHeightM > heightM ? [from, to] : [to, from];
+      return {
+        description: {
+          id: linkId('door', id, name),
+          origin,
+          from,
+          to,
+          fromHeightM,
+          toHeightM,
+          law,
+        },
+        role: { kind: 'door', id, position },
+        ...(endHeightM === heightM ? {} : { columnOf: from, twoState: { upward, downward } }),
+      };
+    };
     return [
       link('open', { law: door.open, heightM: 0 }, 'open'),
       link('shut', { law: door.shut, heightM: 0 }, 'shut'),

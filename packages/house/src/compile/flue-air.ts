@@ -75,8 +75,7 @@ export function flueAir(
 /** Gas that enters a flue of a stage; without flow the whole column has its temperature. */
 function gasAtCollar(stage: FlueStage, roomC: number): GasStream {
   const { gas, gasShare, ventFlowKgPerS } = stage;
-  const gasC =
-    gas === undefined ? roomC : 'temperatureC' in gas ? gas.temperatureC : roomC + gas.aboveRoomK;
+  const gasC = roomC + (gas?.aboveRoomK ?? 0);
   const diluted = ventFlowKgPerS > 0 ? gasShare : 1;
   return { massFlowKgPerS: ventFlowKgPerS, temperatureC: roomC + diluted * (gasC - roomC) };
 }

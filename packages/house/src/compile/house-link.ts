@@ -3,7 +3,8 @@ import type { LinkDescription } from '@evendraft/network';
 
 /** When a link of the network is part of a state. */
 export type LinkRole =
-  | { readonly kind: 'leak' }
+  /** A piece of the leak share at this place of the house's list. */
+  | { readonly kind: 'leak'; readonly share: number }
   | { readonly kind: 'opening'; readonly id: string }
   | { readonly kind: 'door'; readonly id: string; readonly position: 'open' | 'shut' | 'always' }
   | { readonly kind: 'device'; readonly id: string; readonly speed: string }

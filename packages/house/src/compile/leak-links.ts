@@ -56,7 +56,7 @@ function shareLinks(
         toHeightM: height,
         law: { kind: 'powerLaw', coefficientM3PerSPaN, exponent },
       },
-      role: { kind: 'leak' },
+      role: { kind: 'leak', share: index },
     })),
   );
 }

@@ -10,7 +10,7 @@ import {
   type Outlet,
   type PathPart,
 } from '../house.js';
-import { branchedTestFlow } from './branched-test-flow.js';
+import { branchedTestFlow, type TestFlow } from './branched-test-flow.js';
 import { fluePaths } from './flue-paths.js';
 import { forcedAirPath } from './forced-air-path.js';
 import type { HouseLink, HousePaths } from './house-link.js';
@@ -26,6 +26,8 @@ export interface RemainingLeakage {
   readonly testedFlowM3PerS: number;
   /** Part of it that goes through separately modelled openings [m3/s]. */
   readonly modelledFlowM3PerS: number;
+  /** Openings whose flow during the test could not be told; absent where there is none. */
+  readonly unknown?: readonly string[];
 }
 
 /**
@@ -41,27 +43,28 @@ export interface RemainingLeakage {
 export function remainingLeakage(house: House): readonly RemainingLeakage[] {
   const { cases, exponent } = house.airtightness;
   return cases.map((test) => {
-    const modelledFlowM3PerS = modelledFlows(house, test.pressurePa).reduce(
-      (sum, { volumeFlowM3PerS }) => sum + volumeFlowM3PerS,
+    const flows = modelledFlows(house, test.pressurePa);
+    const modelledFlowM3PerS = flows.reduce(
+      (sum, flow) => sum + (flow.status === 'solved' ? flow.volumeFlowM3PerS : 0),
       0,
     );
+    const unknown = flows.filter(({ status }) => status !== 'solved').map(({ item }) => item);
     const remaining = test.volumeFlowM3PerS - modelledFlowM3PerS;
     return {
       name: test.name,
       coefficientM3PerSPaN: remaining / test.pressurePa ** exponent,
       testedFlowM3PerS: test.volumeFlowM3PerS,
       modelledFlowM3PerS,
+      ...(unknown.length === 0 ? {} : { unknown }),
     };
   });
 }
 
-/** What a separately modelled opening lets through during an airtightness test. */
-export interface ModelledFlow {
+/** What a separately modelled opening lets through during an airtightness test, air at 20 °C and 101,325 Pa. */
+export type ModelledFlow = TestFlow & {
   /** Name of the opening, device, door or duct system; `flues` for all flues, which may share a chimney. */
   readonly item: string;
-  /** At the pressure asked for, air at 20 °C and 101,325 Pa [m3/s]. */
-  readonly volumeFlowM3PerS: number;
-}
+};
 
 /**
  * What each separately modelled opening lets through during an airtightness test; sealed ones are left out.
@@ -72,17 +75,17 @@ export interface ModelledFlow {
  */
 export function modelledFlows(house: House, pressurePa: number): readonly ModelledFlow[] {
   const { direction } = house.airtightness;
-  const inSeries = modelledOpenings(house).map(({ item, chain }) => ({
+  const inSeries = modelledOpenings(house).map(({ item, chain }): ModelledFlow => ({
     item,
-    volumeFlowM3PerS: testFlow(chain, pressurePa, direction),
+    ...inDirection(direction, pressurePa, (inwardPa) => chainFlow(chain, inwardPa)),
   }));
-  const branched = branchedPaths(house).map(({ item, paths }) => ({
+  const branched = branchedPaths(house).map(({ item, paths }): ModelledFlow => ({
     item,
-    volumeFlowM3PerS: inDirection(direction, pressurePa, (inwardPa) =>
-      branchedFlow(house, paths, inwardPa),
-    ),
+    ...inDirection(direction, pressurePa, (inwardPa) => branchedFlow(house, paths, inwardPa)),
   }));
-  return [...inSeries, ...branched].filter(({ volumeFlowM3PerS }) => volumeFlowM3PerS !== 0);
+  return [...inSeries, ...branched].filter(
+    (flow) => flow.status !== 'solved' || flow.volumeFlowM3PerS !== 0,
+  );
 }
 
 /** What one item lets through during the test: laws in series on the way in. */
@@ -178,27 +181,26 @@ function joined(chains: readonly (TestedChain | undefined)[]): TestedChain | und
   return chains.includes(undefined) ? undefined : (chains as readonly TestedChain[]).flat();
 }
 
-function testFlow(
-  chain: TestedChain,
-  pressurePa: number,
-  direction: House['airtightness']['direction'],
-): number {
-  return inDirection(
-    direction,
-    pressurePa,
-    (inwardPa) => Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3,
-  );
+function chainFlow(chain: TestedChain, inwardPa: number): TestFlow {
+  const volumeFlowM3PerS = Math.abs(seriesFlow(chain, inwardPa)) / referenceAir.densityKgPerM3;
+  return Number.isFinite(volumeFlowM3PerS)
+    ? { status: 'solved', volumeFlowM3PerS }
+    : { status: 'not solved', reason: 'not-converged' };
 }
 
 /** A flow at the test pressure, inwards as in a depressurization test unless the test was another. */
 function inDirection(
   direction: House['airtightness']['direction'],
   pressurePa: number,
-  flow: (inwardPa: number) => number,
-): number {
+  flow: (inwardPa: number) => TestFlow,
+): TestFlow {
   if (direction === 'pressurized') return flow(-pressurePa);
-  if (direction === 'both') return (flow(pressurePa) + flow(-pressurePa)) / 2;
-  return flow(pressurePa);
+  const inward = flow(pressurePa);
+  if (direction !== 'both' || inward.status !== 'solved') return inward;
+  const outward = flow(-pressurePa);
+  if (outward.status !== 'solved') return outward;
+  const volumeFlowM3PerS = (inward.volumeFlowM3PerS + outward.volumeFlowM3PerS) / 2;
+  return { status: 'solved', volumeFlowM3PerS };
 }
 
 /** Paths that branch: ducts with their registers, flues with their draft hoods. */
@@ -212,7 +214,7 @@ function branchedPaths(
 }
 
 /** What passes through paths that branch during the test. */
-function branchedFlow(house: House, { links, junctions }: HousePaths, inwardPa: number): number {
+function branchedFlow(house: House, { links, junctions }: HousePaths, inwardPa: number): TestFlow {
   const inside = new Set(
     house.zones.filter((zone) => insideZoneKinds.includes(zone.kind)).map((zone) => zone.id),
   );

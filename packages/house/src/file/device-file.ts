@@ -12,6 +12,7 @@ import { shapeOf, shapeWords } from './schema/shape-of.js';
 import { themselves, word } from './schema/word.js';
 import { interlockFile } from './interlock-file.js';
 import { closedLeakage } from './closed-leakage.js';
+import { diffuserShape } from './diffuser-file.js';
 import { devicePathShape } from './device-path-file.js';
 import { heightInZone, zoneName } from './opening-file.js';
 import { outletFile } from './outlet-file.js';
@@ -111,9 +112,10 @@ const constantFlowFile = branch(
  * Schema of a device in full.
  *
  * @param kinds - the published names of its section
+ * @param more - keys of that section alone
  * @returns the schema
  */
-function deviceMap(kinds: KindTable<DeviceKind>) {
+function deviceMap<More extends z.ZodRawShape>(kinds: KindTable<DeviceKind>, more: More) {
   return part(
     {
       kind: z.optional(
@@ -135,8 +137,8 @@ function deviceMap(kinds: KindTable<DeviceKind>) {
       curve: z.optional(curveFile),
       stall: z.optional(
         word(
-          { envelope: 'envelope' },
-          'That the part of its curve that rises with the flow is replaced by the level above it.',
+          themselves(['envelope', 'every flow']),
+          'What to do with the part of its curve that rises with the flow: replace it by the level above it, or find every flow at which the fan can work and count the least favourable.',
         ),
       ),
       zone: z.optional(zoneName),
@@ -158,6 +160,7 @@ function deviceMap(kinds: KindTable<DeviceKind>) {
       ),
       constantFlow: z.optional(constantFlowFile),
       ...devicePathShape,
+      ...more,
       closedLeakage: z.optional(closedLeakage),
       duringTest: z.optional(preparationFile),
       interlock: z.optional(interlockFile),
@@ -171,11 +174,11 @@ function deviceMap(kinds: KindTable<DeviceKind>) {
 }
 
 /** A device in full, of the section `exhaust`. */
-export const exhaustMap = deviceMap(kindNames.exhaust);
+export const exhaustMap = deviceMap(kindNames.exhaust, {});
 /** A device in full, of the section `supply`. */
-export const supplyMap = deviceMap(kindNames.supply);
+export const supplyMap = deviceMap(kindNames.supply, diffuserShape);
 
 /** What {@link exhaustMap} and {@link supplyMap} read. */
-export type DeviceInFile = z.output<typeof exhaustMap>;
+export type DeviceInFile = z.output<typeof supplyMap>;
 /** What {@link speedFile} reads. */
 export type SpeedInFile = z.output<typeof speedFile>;

@@ -1,16 +1,15 @@
 import * as z from 'zod';
 import { itemName } from './schema/item-name.js';
 import { part } from './schema/part.js';
-import { quantity } from './schema/quantity.js';
 import { closedLeakage } from './closed-leakage.js';
 import { damperFile } from './damper-file.js';
+import { diffuserShape } from './diffuser-file.js';
 import { ductFile } from './duct-file.js';
 import { interlockFile } from './interlock-file.js';
 import { heightInZone, zoneName } from './opening-file.js';
 import { openingLawShape } from './opening-law.js';
 import { outletFile } from './outlet-file.js';
 import { preparationFile } from './preparation-file.js';
-import { ranges } from './ranges.js';
 
 /** A make-up air opening behind a damper that opens with its driver. */
 export const makeUpFile = part(
@@ -26,13 +25,7 @@ export const makeUpFile = part(
     throughHood: z.optional(
       itemName('Hood beside whose exhaust its air comes out of a plenum.', ['hood']),
     ),
-    faceArea: z.optional(
-      quantity('area', {
-        description: 'Area through which its air enters the room, for the face velocity.',
-        allowed: ranges.openingArea,
-        examples: ['240 in2', '0.15 m2'],
-      }),
-    ),
+    ...diffuserShape,
     ...openingLawShape,
   },
   {

@@ -25,6 +25,7 @@ export type ItemIssueCode =
   | 'airtightness.preparation-without-effect'
   | 'airtightness.preparation-disagrees'
   | 'airtightness.nothing-left'
+  | 'airtightness.flow-unknown'
   | 'opening.law-missing'
   | 'opening.several-laws'
   | 'door.same-zone'
@@ -207,6 +208,13 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
     remedy:
       'Check the sizes of the separately modelled openings and how each stood during the test; a test contains every opening that was not sealed.',
   },
+  'airtightness.flow-unknown': {
+    message: ({ item }) =>
+      `no pressures balance in ${quoted(item)} at the test pressure, so it cannot be told what it carried of the tested flow`,
+    hint: () => 'Check its sizes, or say under "preparation:" that it was sealed during the test.',
+    remedy:
+      'Check the sizes and dampers of the item, or say that it was sealed during the test if it was.',
+  },
   'opening.law-missing': {
     atKey: true,
     message: () => 'nothing says how much air it passes',
@@ -261,7 +269,8 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   },
   'device.curve-rising': {
     message: () => 'the fan curve rises: more flow at more pressure',
-    hint: () => 'Leave out the stall, or write "stall: envelope" beside the curve.',
+    hint: () =>
+      'Leave out the stall, or write "stall: envelope" or "stall: every flow" beside the curve.',
     remedy: 'Leave out the stalled part of the curve, or check the order of flow and pressure.',
   },
   'device.curve-flat': {
@@ -272,8 +281,10 @@ export const itemIssues: Readonly<Record<ItemIssueCode, IssueWords>> = {
   'device.curve-envelope': {
     severity: 'warning',
     message: () => 'the stalled part of the fan curve is replaced by the level above it',
-    hint: () => 'In that part the fan may move less, and may have two flows at one pressure.',
-    remedy: 'Nothing is to be done if the fan never works in its stall; else measure it.',
+    hint: () =>
+      'In that part the fan may move less, and may have several flows: "stall: every flow" finds them.',
+    remedy:
+      'Nothing is to be done if the fan never works in its stall; else write `stall: every flow`.',
   },
   'device.curve-without-flow': {
     message: () => 'the fan curve moves nothing even without back pressure',

@@ -93,7 +93,9 @@ export function readDeviceLaws(
     const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve, device.inFile.stall);
     const blocked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
     if (blocked === undefined) return undefined;
-    if (checkFlowLaw(blocked).some(({ code }) => code === 'RisingFanCurve')) {
+    const stalls = checkFlowLaw(blocked).some(({ code }) => code === 'RisingFanCurve');
+    const everyFlow = stalls && device.inFile.stall === 'every flow';
+    if (stalls && !everyFlow) {
       warn(reading, speed.path, { code: 'device.curve-envelope', parameters: {} });
     }
     // What stops reverse flow is then a damper of its own, or nothing.
@@ -103,7 +105,7 @@ export function readDeviceLaws(
       report(reading, speed.path, { code: 'device.curve-without-flow', parameters: {} });
       return undefined;
     }
-    return { name: speed.name, ratedFlowM3PerS, law: checked };
+    return { name: speed.name, ratedFlowM3PerS, law: checked, ...(everyFlow && { everyFlow }) };
   });
   if (made.some((speed) => speed === undefined)) return undefined;
   const complete = made as readonly DeviceSpeed[];
@@ -124,11 +126,11 @@ function curveOf({ inFile }: NamedSpeed): readonly CurvePointInFile[] | undefine
 
 function curveLaw(
   curve: readonly CurvePointInFile[],
-  stall: 'envelope' | undefined,
+  stall: 'envelope' | 'every flow' | undefined,
 ): FlowLawDescription {
   const points = curve.map(({ flow, rise }) => ({ volumeFlowM3PerS: flow, pressureRisePa: rise }));
   const law = { kind: 'fanCurve', points, beyondShutOff: 'blocked' } as const;
-  return stall === undefined ? law : { ...law, risingPart: stall };
+  return stall === undefined ? law : { ...law, risingPart: 'envelope' };
 }
 
 /** Flow of a fan between rooms of the same pressure, in reference air [m3/s]. */

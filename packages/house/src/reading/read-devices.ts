@@ -14,6 +14,7 @@ import { kindNames } from '../kind-names.js';
 import { readDeviceLaws, type NamedSpeed } from './read-device-laws.js';
 import { hasPath, readDevicePath, reportKeysWithoutDuct } from './read-device-path.js';
 import { placeOfDevice } from './read-device-place.js';
+import { readDiffuser } from './read-diffuser.js';
 import { readInterlock } from './read-interlock.js';
 import { readKind } from './read-kind.js';
 import { readOffLaw } from './read-off-law.js';
@@ -110,6 +111,7 @@ function readDevice(
     speeds: laws,
     ...(offLaw === undefined ? {} : { offLaw }),
     ...series,
+    ...readDiffuser(inFile),
     duringTest,
     ...(interlock === undefined ? {} : { interlock }),
     continuous: inFile.continuous ?? false,

@@ -2,7 +2,7 @@ import type { DoorwayDescription, FlowLawDescription } from '@evendraft/airflow'
 import type { IssuePath } from '@evendraft/text';
 import type { DoorInFile } from '../file/door-file.js';
 import { assumedDischargeCoefficient, louvreFreeShare } from '../file/opening-law.js';
-import type { DoorPart } from '../house.js';
+import type { DoorPart, Zone } from '../house.js';
 import { readDuct } from './read-duct.js';
 import { checkLaw } from './read-law.js';
 import { givenOr, originOf, report, type Reading } from './reading.js';
@@ -115,7 +115,7 @@ export function withoutLeaf(
  * A duct that leads from ceiling to ceiling beside the door, whatever its position.
  *
  * @param reading - where issues and assumptions are collected
- * @param door - what the file says, where it stands, and the height of the lower ceiling [m]
+ * @param door - what the file says, where it stands, and the rooms on both sides
  * @returns the duct, where there is one
  */
 export function readJumpDuct(
@@ -123,10 +123,10 @@ export function readJumpDuct(
   door: {
     readonly inFile: DoorInFile;
     readonly path: IssuePath;
-    readonly heightM: number;
+    readonly rooms: readonly Zone[];
   },
 ): readonly DoorPart[] {
-  const { inFile, path, heightM } = door;
+  const { inFile, path, rooms } = door;
   if (inFile.jumpDuct === undefined) return [];
   const duct = readDuct(reading, {
     inFile: inFile.jumpDuct,
@@ -137,13 +137,24 @@ export function readJumpDuct(
     outside: 'end',
   });
   if (duct === undefined) return [];
-  reading.assumptions.push({
-    origin: originOf(path),
-    what: 'height of its jump duct',
-    value: { si: heightM, dimension: 'length' },
-    source: ourChoice('from ceiling to ceiling'),
-  });
-  return [{ name: 'jump duct', law: duct.part.law, heightM, when: 'always' }];
+  const [one, other] = rooms;
+  if (one === undefined || other === undefined) return [];
+  for (const { id, heightM } of one.heightM === other.heightM ? [one] : rooms) {
+    reading.assumptions.push({
+      origin: originOf(path),
+      what:
+        one.heightM === other.heightM
+          ? 'height of its jump duct'
+          : `height of its jump duct in ${id}`,
+      value: { si: heightM, dimension: 'length' },
+      source: ourChoice('from ceiling to ceiling'),
+    });
+  }
+  const floorM = Math.max(one.floorHeightM, other.floorHeightM);
+  const heightM = one.floorHeightM + one.heightM - floorM;
+  const endHeightM = other.floorHeightM + other.heightM - floorM;
+  const ends = Math.abs(endHeightM - heightM) < 1e-9 ? { heightM } : { heightM, endHeightM };
+  return [{ name: 'jump duct', law: duct.part.law, ...ends, when: 'always' }];
 }
 
 function undercutArea({ undercut }: DoorInFile): number | undefined {

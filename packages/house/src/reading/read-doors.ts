@@ -1,6 +1,6 @@
 import type { IssuePath } from '@evendraft/text';
 import { doorFile, type DoorInFile } from '../file/door-file.js';
-import type { Door } from '../house.js';
+import type { Door, Zone } from '../house.js';
 import { findZone } from './house-names.js';
 import { checkLaw } from './read-law.js';
 import type { HouseSoFar } from './read-place.js';
@@ -48,7 +48,7 @@ export function readDoors(
     const { shut } = leaf;
     const parts = [
       ...leaf.parts,
-      ...readJumpDuct(reading, { inFile, path, heightM: lowerCeiling(house, [one, other]) }),
+      ...readJumpDuct(reading, { inFile, path, rooms: roomsOf(house, [one, other]) }),
     ];
     const between: readonly [string, string] = [one, other];
     return [
@@ -66,12 +66,9 @@ export function readDoors(
   });
 }
 
-/** Height of the lower ceiling of two zones above their floors [m]. */
-function lowerCeiling({ zones }: HouseSoFar, between: readonly string[]): number {
-  const heights = zones
-    .filter(({ zone }) => between.includes(zone.id))
-    .map(({ zone }) => zone.heightM);
-  return Math.min(...heights);
+/** The two rooms of a door, in its order; fewer where one is wrong. */
+function roomsOf({ zones }: HouseSoFar, between: readonly string[]): readonly Zone[] {
+  return between.flatMap((id) => zones.find(({ zone }) => zone.id === id)?.zone ?? []);
 }
 
 function readPositions(

@@ -128,21 +128,21 @@ function fireStages(
   const fuel = fuels[fuelName(of.fuel, true)];
   const stagesOf = (kind: HearthKind, suffix: string): readonly FlueStage[] =>
     Object.entries(hearthStages[kind]).map(([name, stage]) => {
-      const { flueGasKgPerS, gasTemperatureC } = hearthFlow({
+      const { flueGasKgPerS, temperatureRiseK } = hearthFlow({
         stage,
         fuel,
         fullInputW: of.inputW,
       });
       reading.assumptions.push({
         origin: originOf(path),
-        what: `gas of the fire, ${name}${suffix}`,
-        value: `${gasTemperatureC} °C`,
+        what: `heat of the fire that its gas carries, ${name}${suffix}`,
+        value: `${Math.round(100 * stage.heatToGasShare)} % of ${Math.round(100 * stage.burnRateShare)} % of its input`,
         source: sourceOf(stage),
       });
       return {
         name: `${name}${suffix}`,
         gasFlowKgPerS: 0,
-        gas: { temperatureC: gasTemperatureC },
+        gas: { aboveRoomK: temperatureRiseK },
         ventFlowKgPerS: flueGasKgPerS,
         gasShare: 1,
       };

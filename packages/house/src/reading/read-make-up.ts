@@ -1,6 +1,7 @@
 import type { IssuePath } from '@evendraft/text';
 import { makeUpFile } from '../file/make-up-file.js';
 import type { MakeUpOpening, TestPreparation } from '../house.js';
+import { readDiffuser } from './read-diffuser.js';
 import { readInterlock } from './read-interlock.js';
 import { readInlet } from './read-inlet.js';
 import { readPlace, type HouseSoFar } from './read-place.js';
@@ -50,7 +51,7 @@ export function readMakeUp(
         openLaw,
         ...series,
         ...(throughHood === undefined ? {} : { throughHood }),
-        ...(inFile.faceArea === undefined ? {} : { faceAreaM2: inFile.faceArea }),
+        ...readDiffuser(inFile),
         duringTest,
         interlock,
       },

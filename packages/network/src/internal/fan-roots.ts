@@ -48,7 +48,7 @@ interface Point {
 /** Part of a fan's range from which a change of sign, or with several fans an iteration, tells the root. */
 const fineOfOne = 2 ** -12;
 const fineOfSeveral = 2 ** -10;
-/** Part of the range at which a box that no iteration settles is given up. */
+/** Part of the range at which a box that neither signs nor an iteration settle is given up. */
 const finest = 2 ** -20;
 
 /**
@@ -119,7 +119,7 @@ export function fanRoots(freed: FreedNetwork, rest: FanRest, budget: SolveBudget
     const root = alone ? bisect(box, widest, pointAt) : polish(fans, { box, free }, pointAt);
     if (root === 'none') continue;
     if (root !== undefined) keep(root, box.shut);
-    else if (!alone && widths[widest]! > finest) boxes.push(...halves(box, widest));
+    else if (widths[widest]! > finest) boxes.push(...halves(box, widest));
     else complete = false;
   }
 

@@ -6,7 +6,7 @@ import { inventedRow } from '../../test-data/invented-row.js';
 import { airStudy, type AirStudy } from './air-study.js';
 import { judgeAir } from './judge-air.js';
 
-const zoned = inventedRow({
+const zonedFile = {
   exhaust: { hood: { zone: 'main', low: '200 cfm', high: '600 cfm' } },
   appliances: { 'water heater': { vent: 'electric', zone: 'basement' } },
   zones: {
@@ -20,7 +20,8 @@ const zoned = inventedRow({
   },
   openings: { 'garage gaps': { zone: 'garage', area: '200 in2' } },
   weather: [{ name: 'cold', outdoorTemperature: '-10 C' }],
-});
+};
+const zoned = inventedRow(zonedFile);
 
 async function judged(house: House, facts: AirFacts = {}) {
   const result = compileHouse(house);
@@ -84,6 +85,42 @@ describe('the air of a house beside its appliances', () => {
     expect(humid.findings.find(({ rule }) => rule === 'net-flow-by-climate')!.verdict).toBe(
       'beyond the limit',
     );
+  });
+
+  it('judges the outlet of a fan by its face, its distance and its temperature', async () => {
+    const fed = inventedRow({
+      ...zonedFile,
+      supply: {
+        tempered: {
+          kind: 'supply fan',
+          zone: 'main',
+          flow: '300 cfm',
+          interlock: 'hood',
+          faceArea: '1 ft2',
+          diffuser: { kind: 'grille', distanceToHood: '9.4 ft', airTemperature: '55 F' },
+        },
+      },
+    });
+    const { findings } = await judged(fed);
+    const own = findings.filter(({ subject }) => subject === 'tempered');
+    const jet = own.find(({ rule }) => rule === 'make-up-jet-at-hood')!;
+    // 300 cfm through 1 ft² is 300 fpm; a grille's jet has 4.7/9.4 of it left at 9.4 ft, 150 fpm or 0.762 m/s.
+    const arriving = si(jet.arithmetic.find(({ label }) => label === 'velocity at the hood'));
+    expect(arriving / 0.762).toBeCloseTo(1, 1);
+    expect(jet.verdict).toBe('beyond the limit');
+    expect(own.find(({ rule }) => rule === 'velocity-at-a-diffuser')!.verdict).toBe(
+      'within the limit',
+    );
+    expect(own.find(({ rule }) => rule === 'velocity-at-the-hood')).toBeUndefined();
+    expect(own.find(({ rule }) => rule === 'diffuser-temperature')!.verdict).toBe(
+      'within the limit',
+    );
+    // Within 12 ft and not turned away.
+    expect(own.find(({ rule }) => rule === 'diffuser-direction')!.verdict).toBe('beyond the limit');
+    const own50 = await judged(fed, { largestVelocitiesMPerS: { 'at the hood': 1 } });
+    const replaced = own50.findings.find(({ rule }) => rule === 'make-up-jet-at-hood')!;
+    expect(replaced.verdict).toBe('within the limit');
+    expect(replaced.source.document).toBe('given by the caller');
   });
 
   it('judges the velocity of make-up air at the hood and in its duct, and the flow of the hood', async () => {

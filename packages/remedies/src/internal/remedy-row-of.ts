@@ -1,8 +1,16 @@
-import { compileHouse, type CompiledHouse, type House } from '@evendraft/house';
-import { judgeVelocity } from '@evendraft/rules';
+import {
+  compileHouse,
+  insideZoneKinds,
+  type CompiledHouse,
+  type Diffuser,
+  type House,
+} from '@evendraft/house';
+import { judgeJetAtHood, judgeVelocity, type RuleFinding } from '@evendraft/rules';
 import {
   balanceStudy,
+  closedDamperLeakage,
   exhaustCurveOfRemedy,
+  pressureRangeStudy,
   situationAirStudy,
   yearlyAirHeat,
   yearlyAirStudy,
@@ -12,6 +20,7 @@ import {
   type SituationAir,
   type SizingResult,
 } from '@evendraft/studies';
+import { failureRows, type FailureExtreme } from '../air/failure-rows.js';
 import type { CompareOptions } from '../compare-options.js';
 import { codeReadings, upkeepOf } from '../remedy-facts.js';
 import type { RemedyRow, RemedyYear } from '../remedy-row.js';
@@ -34,11 +43,13 @@ export async function remedyRowOf(
   },
 ): Promise<RemedyRow> {
   const { remedy, sizing, options } = of;
+  const watched = options.signal === undefined ? {} : { signal: options.signal };
   const size = sizeOf(sizing);
   const head = {
     kind: remedy.kind,
     remedy: remedy.what,
     dimension: remedy.dimension,
+    ...(remedy.built === undefined ? {} : { built: remedy.built }),
     sizing,
     upkeep: upkeepOf[remedy.kind],
     assumptions: remedy.assumptions,
@@ -46,13 +57,19 @@ export async function remedyRowOf(
   };
   const result = compileHouse(size === undefined ? house : remedy.houseWith(size));
   const alone = result.ok ? largestAlone(result.compiled, largestExhaust(house)) : undefined;
-  if (!result.ok || alone === undefined) return { ...head, situation: '', guidance: [] };
+  if (!result.ok || alone === undefined) {
+    return { ...head, situation: '', guidance: [], failures: [] };
+  }
   const { compiled } = result;
   const { device, question } = alone;
   const balance = balanceStudy(compiled, question);
-  const air = situationAirStudy(compiled, question);
+  const air = situationAirStudy(compiled, question, { made: [remedy.item] });
   const entry = air?.entries.find(({ item }) => item === remedy.item);
-  const velocity = entry?.velocityMPerS;
+  const areaM2 = options.outlet?.areaM2 ?? entry?.areaM2;
+  const outlet =
+    entry === undefined || areaM2 === undefined
+      ? undefined
+      : { subject: remedy.item, flowM3PerS: entry.volumeFlowM3PerS, areaM2 };
   const delivered =
     balance.status === 'solved'
       ? balance.devices.find((each) => each.device === device)?.deliveredFlowM3PerS
@@ -66,30 +83,60 @@ export async function remedyRowOf(
   const exhaustCurve =
     size === undefined
       ? undefined
-      : await exhaustCurveOfRemedy(
-          remedy,
-          { size, device, situation: balance },
-          options.signal ? { signal: options.signal } : {},
-        );
+      : await exhaustCurveOfRemedy(remedy, { size, device, situation: balance }, watched);
+  const highest = size === undefined ? undefined : await highestOf(remedy, size, watched);
+  const closedDamper = closedDamperLeakage(compiled.house).find(({ item }) => item === remedy.item);
   return {
     ...head,
     situation: `${balance.label}, ${balance.weather}`,
-    guidance:
-      entry?.areaM2 === undefined
+    guidance: outlet === undefined ? [] : guidanceOn(outlet, options.outlet?.diffuser),
+    failures:
+      size === undefined
         ? []
-        : [
-            judgeVelocity({
-              subject: remedy.item,
-              place: 'at the hood',
-              flowM3PerS: entry.volumeFlowM3PerS,
-              areaM2: entry.areaM2,
-            }),
-          ],
+        : await failureRows(compiled.house, { item: remedy.item, ...watched }),
+    ...(highest === undefined ? {} : { highest }),
+    ...(closedDamper === undefined ? {} : { closedDamper }),
     ...(exhaustCurve === undefined ? {} : { exhaustCurve }),
     ...(delivered === undefined ? {} : { exhaustFlowM3PerS: delivered }),
-    ...(velocity === undefined ? {} : { faceVelocityMPerS: velocity }),
+    ...(outlet === undefined ? {} : { faceVelocityMPerS: outlet.flowM3PerS / outlet.areaM2 }),
     ...(air === undefined ? {} : { inducedHeatW: air.inducedHeatW, temperingW: air.temperingW }),
     ...(year === undefined ? {} : { year }),
+  };
+}
+
+/** Velocity at the outlet, and of its jet at the hood where the distance is known. */
+function guidanceOn(
+  outlet: { readonly subject: string; readonly flowM3PerS: number; readonly areaM2: number },
+  diffuser: Diffuser | undefined,
+): readonly RuleFinding[] {
+  const jet = diffuser && judgeJetAtHood({ ...outlet, diffuser });
+  return jet === undefined
+    ? [judgeVelocity({ ...outlet, place: 'at the hood' })]
+    : [judgeVelocity({ ...outlet, place: 'at a diffuser' }), jet];
+}
+
+/** Highest pressure of any room inside, where most air is brought in. */
+async function highestOf(
+  remedy: Remedy,
+  size: number,
+  watched: { readonly signal?: AbortSignal },
+): Promise<FailureExtreme | undefined> {
+  const result = compileHouse(remedy.houseAtMost?.(size) ?? remedy.houseWith(size));
+  if (!result.ok) return undefined;
+  const { compiled } = result;
+  const inside = new Set(
+    compiled.house.zones.filter(({ kind }) => insideZoneKinds.includes(kind)).map(({ id }) => id),
+  );
+  const { zones } = await pressureRangeStudy(compiled, watched);
+  const [highest] = zones
+    .filter(({ zone }) => inside.has(zone))
+    .sort((one, other) => other.highest.pressurePa - one.highest.pressurePa);
+  if (highest === undefined) return undefined;
+  const { zone, highest: found } = highest;
+  return {
+    zone,
+    pressurePa: found.pressurePa,
+    situation: `${found.label}, ${found.weather}`,
   };
 }
 

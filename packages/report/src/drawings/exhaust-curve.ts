@@ -5,7 +5,7 @@ import type { DrawingOptions } from './drawing-options.js';
 import { chartFrame, tickWords, type ChartFrame } from './parts/chart-frame.js';
 import { curveKey, markedCurve } from './parts/curve-marks.js';
 import { fitText, textWidth } from './parts/fit-text.js';
-import { freePlace } from './parts/free-place.js';
+import { freePlace, type InTheWay } from './parts/free-place.js';
 import { ink, label, line, px, textSize, type Box } from './parts/marks.js';
 import { svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
@@ -42,6 +42,7 @@ export interface ExhaustCurveDrawingData {
 const chartHeight = 280;
 const rowHeight = 21;
 const limitSize = 11;
+const pointRadius = 8.5;
 
 /**
  * Pressure against exhaust flow: curves, numbered operating points, limits as lines across.
@@ -91,7 +92,10 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
     body: [
       frame.drawn,
       ...curves.flatMap(markedCurve),
-      ...limitLines(data, frame, curves),
+      ...limitLines(data, frame, {
+        curves,
+        texts: data.operatingPoints.map((each) => around(at(each))),
+      }),
       ...data.operatingPoints.map((point, index) => numberedPoint(at(point), index + 1)),
       ...legend,
     ],
@@ -106,20 +110,20 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
  * @returns SVG
  */
 export function numberedPoint(at: readonly [number, number], number: number): Markup {
-  return markup`<circle cx="${px(at[0])}" cy="${px(at[1])}" r="8.5" fill="${ink.paper}" stroke="${ink.line}" stroke-width="1.6"/>${label(String(number), { x: at[0], y: at[1] + 4, anchor: 'middle', bold: true, size: 11 })}`;
+  return markup`<circle cx="${px(at[0])}" cy="${px(at[1])}" r="${pointRadius}" fill="${ink.paper}" stroke="${ink.line}" stroke-width="1.6"/>${label(String(number), { x: at[0], y: at[1] + 4, anchor: 'middle', bold: true, size: 11 })}`;
 }
 
 function limitLines(
   { limits }: ExhaustCurveDrawingData,
   frame: ChartFrame,
-  curves: readonly (readonly (readonly [number, number])[])[],
+  { curves, texts }: InTheWay,
 ): readonly Markup[] {
   const { area } = frame;
   const named = new Map<number, string[]>();
   for (const { appliance, limitPa } of limits) {
     named.set(limitPa, [...(named.get(limitPa) ?? []), appliance]);
   }
-  const taken: (readonly (readonly [number, number])[])[] = [];
+  const taken: Box[] = [...texts];
   return [...named].map(([limitPa, appliances]) => {
     const y = frame.y(limitPa);
     const rule = line([area.x, y], [area.x + area.width, y], { width: 2.4 });
@@ -143,18 +147,20 @@ function limitLines(
       place(share, below),
     ]);
     if (first === undefined) return rule;
-    const box = freePlace([first, ...others], [...curves, ...taken]);
-    taken.push(edgesOf(box));
+    const box = freePlace([first, ...others], { curves, texts: taken });
+    taken.push(box);
     return markup`${rule}${label(words, { x: box.x, y: box.y + limitSize, size: limitSize, halo: true })}`;
   });
 }
 
-/** A box as lines across it, so that another text keeps clear of it. */
-function edgesOf({ x, y, width, height }: Box): readonly (readonly [number, number])[] {
-  return [0, height / 2, height].flatMap((down, row) => {
-    const ends = [[x, y + down] as const, [x + width, y + down] as const];
-    return row % 2 === 0 ? ends : ends.reverse();
-  });
+/** The box of a numbered point. */
+function around([x, y]: readonly [number, number]): Box {
+  return {
+    x: x - pointRadius,
+    y: y - pointRadius,
+    width: 2 * pointRadius,
+    height: 2 * pointRadius,
+  };
 }
 
 function legendRows(

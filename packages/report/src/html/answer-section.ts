@@ -1,9 +1,11 @@
 import { drawPressureLadder } from '../drawings/pressure-ladder.js';
 import { answerParts } from '../internal/answer-parts.js';
 import { ladderData } from '../internal/drawing-data.js';
+import { outcomeWords } from '../internal/cure-words.js';
 import { findingsByUrgency } from '../internal/findings-by-urgency.js';
 import { fullStop } from '../internal/full-stop.js';
 import { markup, type Markup } from '../internal/markup.js';
+import { makeUpSentence } from '../internal/size-words.js';
 import { verdictTable } from '../tables/finding-tables.js';
 import { htmlFigure } from './html-figure.js';
 import type { HtmlInput } from './html-section.js';
@@ -13,14 +15,14 @@ import { htmlTable } from './html-table.js';
 const verdictsShown = 8;
 
 /**
- * The first page: how far down, which appliance, what cures it; the ladder; the verdicts; the
- * make-up air that is recommended.
+ * The first page: how far down, which appliance, what cures it and which make-up air is recommended; the ladder; the
+ * verdicts.
  *
  * @param input - assessment, further results, units
  * @returns HTML
  */
 export function answerSection(input: HtmlInput): Markup {
-  const { assessment, extras, system } = input;
+  const { assessment, system } = input;
   const { incomplete, worst, unsolved, findings, flues, closing } = answerParts(assessment, system);
   const [urgent = '', ...others] = findings;
   const ladder = ladderData(assessment);
@@ -35,7 +37,7 @@ ${
       )}</div>
 `
 }${[worst, urgent, ...cureSentences(input)].map((sentence) => markup`<p class="lead">${sentence}</p>\n`)}
-<p>${[...unsolved, ...others, ...flues, ...closing].join(' ')}</p>
+<p>${[...unsolved, ...others, ...flues, ...unrecommended(input), ...closing].join(' ')}</p>
 ${
   ladder === undefined
     ? undefined
@@ -45,29 +47,42 @@ ${
           data: ladder,
           draw: drawPressureLadder,
           caption:
-            'Pressure ladder of the worst case. The thick line is the limit, the dashed box around ' +
-            'it the band called near, the hatched part is beyond it; the dot is the worst value.',
+            'Pressure ladder of the worst case. Thick line: limit; dashed box: called near; ' +
+            'hatched: beyond it; dot: worst value.',
         },
         system,
       )
 }
 ${htmlTable(verdictTable(assessment), { system, rowsAtMost: verdictsShown })}
-${recommended(extras)}</section>
+</section>
 `;
 }
 
-function cureSentences({ assessment, extras }: HtmlInput): readonly string[] {
+/** What cures it stands before the ladder, so that it is on the first sheet however many appliances there are. */
+function cureSentences(input: HtmlInput): readonly string[] {
+  const { assessment, extras } = input;
+  const { cures } = assessment;
   const best = extras.makeUpOptions?.options.find((each) => each.recommended !== undefined);
-  if (best !== undefined) return [`What cures it: ${fullStop(best.name)}`];
-  const worst = findingsByUrgency(assessment.findings).find(({ cures }) => cures.length > 0);
+  if (best !== undefined) {
+    return [
+      `What cures it, the recommended make-up air: ${best.name}, ${fullStop(best.recommended ?? '')} With it the finding is ${best.verdict}; a test on site decides.`,
+    ];
+  }
+  const worst = findingsByUrgency(assessment.findings).find((each) => each.cures.length > 0);
+  const solved =
+    cures.status === 'solved'
+      ? cures.appliances.find(({ appliance }) => appliance === worst?.appliance)
+      : undefined;
+  if (solved !== undefined) {
+    return [`What cures it: for the ${solved.appliance}, ${outcomeWords(solved.cures, input)}`];
+  }
   const cure = worst?.cures[0];
   return cure === undefined ? [] : [`What would cure it, tried first: ${fullStop(cure)}`];
 }
 
-function recommended({ makeUpOptions }: HtmlInput['extras']): Markup {
-  const best = makeUpOptions?.options.find((each) => each.recommended !== undefined);
-  if (best === undefined) return markup``;
-  return markup`<div class="box"><h3>Recommended make-up air</h3>
-<p>${best.name}: ${fullStop(best.recommended ?? '')} With it the finding is ${best.verdict}; a test on site decides.</p></div>
-`;
+/** Where no make-up air is recommended: why. */
+function unrecommended({ assessment, extras, system }: HtmlInput): readonly string[] {
+  if (extras.makeUpOptions?.options.some(({ recommended }) => recommended !== undefined)) return [];
+  const sentence = makeUpSentence(assessment.cures, system);
+  return sentence === undefined ? [] : [sentence];
 }

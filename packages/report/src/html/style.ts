@@ -67,6 +67,9 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   .page { max-width: none; padding: 0; }
   p, ul, ol, dl, figure { max-width: none; }
   nav { display: none; }
+  header { border-bottom-width: 2px; padding-bottom: 3pt; margin-bottom: 0; }
+  main > section:first-child h2 { border-top: 0; margin-top: 3pt; padding-top: 0; }
+  figure { margin: 8pt 0; }
   body { font-size: 10pt; }
   .lead { font-size: 11pt; margin: 3pt 0; }
   h1 { font-size: 17pt; }
@@ -78,6 +81,8 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   .wide { display: block; }
   .narrow { display: none; }
   caption { break-inside: avoid; }
+  thead { break-after: avoid; }
+  tbody tr:first-child { break-before: avoid; }
   caption strong, caption .note { position: static; max-width: none; }
   .short { break-inside: avoid; }
   .alone { break-before: page; }

@@ -46,6 +46,7 @@ export const cureResultsSchema = z.union([
         cures: z.array(
           z.strictObject({
             cure: text,
+            together: z.exactOptional(z.literal(true)),
             makeUp: z.exactOptional(makeUpSchema),
             after: findingSchema,
             draft: z.exactOptional(

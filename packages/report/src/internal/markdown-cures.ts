@@ -1,8 +1,8 @@
+import { cureWords } from './cure-words.js';
 import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { fullStop } from './full-stop.js';
 import type { MarkdownSection } from './markdown-findings.js';
 import { makeUpSentence } from './size-words.js';
-import { cureWords } from './terminal-cures.js';
 
 /**
  * Each cure with the numbers of the house that has it.
@@ -13,7 +13,7 @@ export function markdownCures(section: MarkdownSection): void {
   const { page, assessment, printer, system } = section;
   const { cures } = assessment;
   if (cures.status === 'nothing to cure') return;
-  page.heading(2, 'Cures, each solved again by itself');
+  page.heading(2, 'Cures, each solved again');
   if (cures.status === 'not solved') {
     page.paragraph(fullStop(cures.why));
     return;
@@ -37,7 +37,7 @@ export function markdownCures(section: MarkdownSection): void {
       own.map((cure) => {
         const { judged, verdict } = cure.after;
         return [
-          cureWords(cure, { system }),
+          cureWords(cure, system),
           ...(judged === undefined
             ? ['', '', '']
             : [judged.valuePa, judged.limitPa, judged.marginPa].map(printer.signedPressure)),
@@ -60,7 +60,7 @@ export function markdownCures(section: MarkdownSection): void {
         ),
       ],
       rows.map(({ cure, cells }) => [
-        cure === undefined ? 'As it is.' : cureWords(cure, { system }),
+        cure === undefined ? 'As it is.' : cureWords(cure, system),
         ...cells,
       ]),
     );

@@ -4,6 +4,7 @@ import type { Assessment } from '../assessment.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
 import { noteWords } from './note-words.js';
+import { severalBalancesWords } from './several-balances-words.js';
 import type { NumberPrinter } from './number-printer.js';
 import { situationWords } from './situation-words.js';
 import { sourceWords } from './source-words.js';
@@ -53,8 +54,9 @@ export function terminalFindings(
     ];
     for (const detail of once(texts, finding.appliance, told)) page.paragraph(detail, 4);
   });
-  if (explained === 'pressing') return;
-  const notes = noteWords(findings);
+  // In full each finding tells this of its own situation.
+  const notes =
+    explained === 'pressing' ? severalBalancesWords(assessment.worstCase) : noteWords(findings);
   if (notes.length > 0) page.blank();
   for (const note of notes) page.bullet(note);
 }

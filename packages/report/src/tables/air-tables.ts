@@ -1,8 +1,7 @@
-import type { HowFar } from '@evendraft/remedies';
+import type { FailureRow, HowFar } from '@evendraft/remedies';
 import type { RuleFinding } from '@evendraft/rules';
 import type { ClosedDamperLeakage, DryerStudy } from '@evendraft/studies';
 import type { UnitSystem } from '@evendraft/units';
-import type { FailureRow } from '../air-results.js';
 import type { Assessment } from '../assessment.js';
 import { arithmeticWords } from '../internal/arithmetic-words.js';
 import { fullStop } from '../internal/full-stop.js';

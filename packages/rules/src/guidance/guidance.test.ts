@@ -5,6 +5,7 @@ import { judgeDoorForce } from './door-force.js';
 import { judgeHoodCapture } from './hood-capture-california.js';
 import { judgeHoodFlow } from './hood-flow.js';
 import { judgeDiffuser } from './make-up-diffuser.js';
+import { judgeJetAtHood } from './make-up-jet.js';
 import { judgeVelocity } from './make-up-velocity.js';
 import { judgeNetFlow } from './net-flow-by-climate.js';
 import { judgeGarageWall, judgeSoilGasSuction } from './suction-on-ground-and-garage.js';
@@ -124,6 +125,33 @@ describe('suction on the ground and the garage', () => {
     expect(wall(2)).toBe('within the limit');
     expect(wall(-0.5)).toBe('near the limit');
     expect(wall(-2)).toBe('beyond the limit');
+  });
+});
+
+describe('make-up air that arrives at a hood', () => {
+  const outlet = { subject: 'outlet', flowM3PerS: 0.2, areaM2: 0.25 };
+
+  it('slows with the distance as a jet, and is never faster than at its face', () => {
+    // 0.8 m/s at the face; K √A is 4.7 · 0.5 = 2.35 m, so that half of it is left at 4.7 m.
+    const at = (distanceToHoodM: number, kind: 'grille' | 'open end' = 'grille') =>
+      judgeJetAtHood({ ...outlet, diffuser: { kind, distanceToHoodM } })!;
+    expect(valueOf(at(4.7), 'velocity at the hood')).toBeCloseTo(0.4, 9);
+    expect(valueOf(at(1), 'velocity at the hood')).toBeCloseTo(0.8, 9);
+    expect(valueOf(at(6, 'open end'), 'velocity at the hood')).toBeCloseTo(0.4, 9);
+    // 75 fpm are 0.381 m/s.
+    expect(at(1).verdict).toBe('beyond the limit');
+    expect(at(10).verdict).toBe('within the limit');
+  });
+
+  it('is not held against a jet that is turned away, and says so', () => {
+    const away = judgeJetAtHood({
+      ...outlet,
+      diffuser: { distanceToHoodM: 1, directedAway: true },
+    })!;
+    expect(away.verdict).toBe('within the limit');
+    expect(away.notes.join(' ')).toContain('turned away');
+    expect(away.notes.join(' ')).toContain('taken as a grille');
+    expect(judgeJetAtHood({ ...outlet, diffuser: {} })).toBeUndefined();
   });
 });
 

@@ -69,7 +69,7 @@ export function judgeHoodFlow(input: JudgeHoodFlowInput): readonly RuleFinding[]
 
 function byWidth(input: JudgeHoodFlowInput): RuleFinding {
   const { widthM, place, guidance = hoodFlowGuidance } = input;
-  const rule = frame('hood-flow-by-width', 'Hood flow by its width');
+  const rule = frame('hood-flow-by-width', 'Hood flow by its width', input);
   if (widthM === undefined || place === undefined) {
     return lacks(rule, about(input), [
       ...(widthM === undefined ? ['the width of the hood'] : []),
@@ -95,7 +95,7 @@ function byWidth(input: JudgeHoodFlowInput): RuleFinding {
 
 function byInput(input: JudgeHoodFlowInput): RuleFinding {
   const { burnerInputW, guidance = hoodFlowGuidance } = input;
-  const rule = frame('hood-flow-by-burners', 'Hood flow by the input of the burners');
+  const rule = frame('hood-flow-by-burners', 'Hood flow by the input of the burners', input);
   if (burnerInputW === undefined) {
     return lacks(rule, about(input), ['the input of the burners under it']);
   }
@@ -111,7 +111,7 @@ function byInput(input: JudgeHoodFlowInput): RuleFinding {
 
 function byKitchen(input: JudgeHoodFlowInput): RuleFinding {
   const { kitchenVolumeM3, guidance = hoodFlowGuidance } = input;
-  const rule = frame('hood-flow-by-kitchen', 'Hood flow by the volume of the kitchen');
+  const rule = frame('hood-flow-by-kitchen', 'Hood flow by the volume of the kitchen', input);
   if (kitchenVolumeM3 === undefined) {
     return lacks(rule, about(input), ['the volume of the kitchen']);
   }
@@ -125,8 +125,15 @@ function byKitchen(input: JudgeHoodFlowInput): RuleFinding {
   });
 }
 
-function frame(id: string, title: string) {
-  return { id, title, region: 'everywhere' as const, source, notes };
+function frame(id: string, title: string, { guidance }: JudgeHoodFlowInput) {
+  const own: Source = { document: 'given by the caller', status: 'our choice' };
+  return {
+    id,
+    title,
+    region: 'everywhere' as const,
+    source: guidance === undefined ? source : own,
+    notes,
+  };
 }
 
 function about({ device, deliveredFlowM3PerS }: JudgeHoodFlowInput) {

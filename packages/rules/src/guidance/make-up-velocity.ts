@@ -5,7 +5,7 @@ import { siOf } from '../internal/si-of.js';
 import type { RuleFinding } from '../rule-finding.js';
 
 /** Where the velocity of make-up air is told. */
-export type VelocityPlace = 'at the hood' | 'in a quiet duct' | 'in a hood duct';
+export type VelocityPlace = 'at the hood' | 'at a diffuser' | 'in a quiet duct' | 'in a hood duct';
 
 /** Guidance on one velocity. */
 export interface VelocityGuidance {
@@ -24,14 +24,19 @@ const manuals: Source = {
 /**
  * Guidance on velocities of make-up air and hood ducts.
  *
- * Source: guidance for commercial kitchens (75 fpm near a hood) and residential duct manuals (900 fpm quiet,
- * 1,500 fpm hood ducts); from memory.
+ * Source: guidance for commercial kitchens (75 fpm near a hood) and residential duct manuals (700 fpm at a supply
+ * outlet, 900 fpm quiet, 1,500 fpm hood ducts); from memory.
  */
 export const velocityGuidance: Readonly<Record<VelocityPlace, VelocityGuidance>> = {
   'at the hood': {
     largestMPerS: siOf('75 fpm', 'speed'),
     source: { document: 'design guidance for commercial kitchens', status: 'memory' },
     effect: 'Faster air crosses the plume and can push fumes out of the grip of the hood.',
+  },
+  'at a diffuser': {
+    largestMPerS: siOf('700 fpm', 'speed'),
+    source: manuals,
+    effect: 'Faster air is heard and felt in the room.',
   },
   'in a quiet duct': {
     largestMPerS: siOf('900 fpm', 'speed'),
@@ -102,7 +107,9 @@ export function judgeVelocity(input: JudgeVelocityInput): RuleFinding {
       satisfiedBy: [
         place === 'at the hood'
           ? 'A larger or more even outlet, farther from the hood and turned away from it.'
-          : 'A larger duct.',
+          : place === 'at a diffuser'
+            ? 'A larger outlet.'
+            : 'A larger duct.',
       ],
     },
   );

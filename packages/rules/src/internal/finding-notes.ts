@@ -26,12 +26,12 @@ export function studyNotes(worstCase: JudgedStudy, worst: WorstPressure): readon
         ]),
     ...(balance?.proof.unique === false
       ? [
-          'The balance in this situation is one of several that are possible: air in a flue or shaft can stand either way. That with the lowest pressure is shown.',
+          'The balance in this situation is one of several that are possible: air in a flue or shaft can stand either way, or a fan that stalls can work at more than one flow. That with the lowest pressure is shown.',
         ]
       : []),
     ...(isOneOfSeveral(balance?.baselineColumns)
       ? [
-          'With everything off the air in a flue or shaft can also stand either way. The fall is counted from the balance with the highest pressure, so that it is the largest.',
+          'With everything off the balance is also one of several: air in a flue or shaft can stand either way. The fall is counted from the balance with the highest pressure, so that it is the largest.',
         ]
       : []),
     ...(worstCase.proof.notEnclosed === 0

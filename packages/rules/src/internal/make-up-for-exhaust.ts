@@ -8,8 +8,56 @@ import type { ScreenContext } from './screen.js';
 /** "Approximately equal" read as within this share; our choice [-]. */
 const approximately = 0.1;
 
+/** Devices that a rule holds against a trigger of exhaust, and what it wants above it. */
+export interface TriggeredExhaust {
+  readonly devices: readonly Device[];
+  /** Flow above which make-up air is asked for [m³/s]. */
+  readonly triggerM3PerS: number;
+  readonly why: string;
+  /** How the wanted flow comes about, in words. */
+  readonly wantedWords: string;
+  /** Whether only what is above the trigger is wanted; all of the exhaust when absent. */
+  readonly onlyExcess?: boolean;
+}
+
+/**
+ * Holds exhaust against a trigger, and above it the make-up air that comes with it against what the rule asks for.
+ *
+ * @param rule - the rule
+ * @param context - house and study
+ * @param exhaust - devices, trigger and what is wanted
+ * @returns one finding for each device
+ */
+export function makeUpAboveTrigger(
+  rule: Rule,
+  context: ScreenContext,
+  exhaust: TriggeredExhaust,
+): readonly RuleFinding[] {
+  const { devices, triggerM3PerS, why, wantedWords, onlyExcess = false } = exhaust;
+  return devices.map((device) => {
+    const flow = highestFlow(device);
+    if (flow <= triggerM3PerS)
+      return underTrigger(rule, device, { flowM3PerS: triggerM3PerS, why });
+    const wantedM3PerS = onlyExcess ? flow - triggerM3PerS : flow;
+    return makeUpForExhaust(rule, context, {
+      device,
+      why,
+      wantedM3PerS,
+      arithmetic: [
+        ...(onlyExcess
+          ? [
+              line(device.id, 'rated flow at its highest speed', amount.flow(flow)),
+              line('free', 'without make-up air', amount.flow(triggerM3PerS)),
+            ]
+          : [line('trigger', 'above which make-up air is asked for', amount.flow(triggerM3PerS))]),
+        line('wanted', wantedWords, amount.flow(wantedM3PerS)),
+      ],
+    });
+  });
+}
+
 /** A device above a trigger, and how much make-up air the rule wants for it. */
-export interface WantedMakeUp {
+interface WantedMakeUp {
   readonly device: Device;
   readonly why: string;
   /** Make-up flow that the rule asks for [m³/s]. */
@@ -29,7 +77,7 @@ export interface WantedMakeUp {
  * @param wanted - device and flow
  * @returns the finding
  */
-export function makeUpForExhaust(
+function makeUpForExhaust(
   rule: Rule,
   { house, worstCase }: ScreenContext,
   wanted: WantedMakeUp,
@@ -97,7 +145,7 @@ export function makeUpForExhaust(
  * @param trigger - flow above which the rule asks for make-up air, with why it applies [m³/s]
  * @returns the finding, within or near
  */
-export function underTrigger(
+function underTrigger(
   rule: Rule,
   device: Device,
   trigger: { readonly flowM3PerS: number; readonly why: string },

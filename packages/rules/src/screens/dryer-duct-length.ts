@@ -1,7 +1,5 @@
-import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
-import { exhaustSystems } from '../internal/exhaust-systems.js';
-import { describedDuctLength } from '../internal/described-duct-length.js';
+import { dryerDucts } from '../internal/dryer-ducts.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import type { DryerFitting } from '../screen-facts.js';
@@ -38,41 +36,22 @@ export const dryerDuctLength: Screen = {
     },
     notes: ['The maker’s own length, where the dryer’s book states one, stands in its place.'],
   },
-  run({ house, facts }) {
-    const dryers = exhaustSystems(house).filter(({ kind }) => kind === 'dryer');
-    if (dryers.length === 0) {
-      return [notMeantFor(this.rule, { why: 'The house has no dryer that exhausts.' })];
-    }
-    return dryers.map((dryer) => {
-      const { id } = dryer;
-      const { ductFittings, ductLengthM = describedDuctLength(dryer) } = facts.devices?.[id] ?? {};
-      const why = 'It is for every dryer that exhausts.';
-      if (ductLengthM === undefined || ductFittings === undefined) {
-        return lacks(this.rule, { subject: id, why }, [
-          ...(ductLengthM === undefined ? ['the length of its duct'] : []),
-          ...(ductFittings === undefined ? ['the fittings of its duct'] : []),
-        ]);
-      }
-      const off = ductFittings.reduce((sum, fitting) => sum + takenOff[fitting], 0);
-      return judgedBy(
-        this.rule,
-        {
-          subject: id,
-          why,
+  run(context) {
+    return dryerDucts(this.rule, context, {
+      allowed(fittings) {
+        const lengthM = longest - fittings.reduce((sum, fitting) => sum + takenOff[fitting], 0);
+        return {
+          lengthM,
           arithmetic: [
             line('longest', '35 ft', amount.length(longest)),
-            ...ductFittings.map((fitting) =>
+            ...fittings.map((fitting) =>
               line(fitting, 'taken off', amount.length(takenOff[fitting])),
             ),
-            line('allowed', 'longest less all fittings', amount.length(longest - off)),
-            line('duct', 'given, straight lengths together', amount.length(ductLengthM)),
+            line('allowed', 'longest less all fittings', amount.length(lengthM)),
           ],
-        },
-        {
-          held: { value: ductLengthM, limit: longest - off, sense: 'at most' },
-          satisfiedBy: ['A shorter duct, fewer or smoother turns, or a dryer without exhaust.'],
-        },
-      );
+        };
+      },
+      satisfiedBy: 'A shorter duct, fewer or smoother turns, or a dryer without exhaust.',
     });
   },
 };

@@ -1,7 +1,6 @@
 import { notMeantFor } from '../internal/answer.js';
-import { amount, line } from '../internal/arithmetic-line.js';
-import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
-import { makeUpForExhaust, underTrigger } from '../internal/make-up-for-exhaust.js';
+import { exhaustSystems } from '../internal/exhaust-systems.js';
+import { makeUpAboveTrigger } from '../internal/make-up-for-exhaust.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 
@@ -28,20 +27,11 @@ export const dryerOver200Cfm: Screen = {
     if (dryers.length === 0) {
       return [notMeantFor(this.rule, { why: 'The house has no dryer that exhausts.' })];
     }
-    const why = 'It is for every dryer that exhausts.';
-    return dryers.map((device) => {
-      const flow = highestFlow(device);
-      return flow <= trigger
-        ? underTrigger(this.rule, device, { flowM3PerS: trigger, why })
-        : makeUpForExhaust(this.rule, context, {
-            device,
-            why,
-            wantedM3PerS: flow,
-            arithmetic: [
-              line('trigger', 'above which make-up air is asked for', amount.flow(trigger)),
-              line('wanted', 'the exhaust of the dryer', amount.flow(flow)),
-            ],
-          });
+    return makeUpAboveTrigger(this.rule, context, {
+      devices: dryers,
+      triggerM3PerS: trigger,
+      why: 'It is for every dryer that exhausts.',
+      wantedWords: 'the exhaust of the dryer',
     });
   },
 };

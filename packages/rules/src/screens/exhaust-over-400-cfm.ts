@@ -1,8 +1,7 @@
 import { notMeantFor } from '../internal/answer.js';
-import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, isNeitherDirectNorMechanical, named } from '../internal/burners.js';
-import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
-import { makeUpForExhaust, underTrigger } from '../internal/make-up-for-exhaust.js';
+import { exhaustSystems } from '../internal/exhaust-systems.js';
+import { makeUpAboveTrigger } from '../internal/make-up-for-exhaust.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 
@@ -39,20 +38,11 @@ export const exhaustOver400Cfm: Screen = {
         }),
       ];
     }
-    const why = `Inside stand ${named(concerned)}, neither direct-vent nor mechanical-draft.`;
-    return exhaustSystems(house).map((device) => {
-      const flow = highestFlow(device);
-      return flow <= trigger
-        ? underTrigger(this.rule, device, { flowM3PerS: trigger, why })
-        : makeUpForExhaust(this.rule, context, {
-            device,
-            why,
-            wantedM3PerS: flow,
-            arithmetic: [
-              line('trigger', 'above which make-up air is asked for', amount.flow(trigger)),
-              line('wanted', 'approximately the exhaust at its highest speed', amount.flow(flow)),
-            ],
-          });
+    return makeUpAboveTrigger(this.rule, context, {
+      devices: exhaustSystems(house),
+      triggerM3PerS: trigger,
+      why: `Inside stand ${named(concerned)}, neither direct-vent nor mechanical-draft.`,
+      wantedWords: 'approximately the exhaust at its highest speed',
     });
   },
 };

@@ -1,8 +1,7 @@
 import { notMeantFor } from '../internal/answer.js';
-import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, isNeitherDirectNorMechanical } from '../internal/burners.js';
-import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
-import { makeUpForExhaust, underTrigger } from '../internal/make-up-for-exhaust.js';
+import { exhaustSystems } from '../internal/exhaust-systems.js';
+import { makeUpAboveTrigger } from '../internal/make-up-for-exhaust.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 
@@ -37,25 +36,15 @@ export const hoodMakeUpLocalAmendment: Screen = {
     const drawing = burnersInside(house).filter(
       (one) => isNeitherDirectNorMechanical(one) && one.vent !== 'unvented',
     );
-    const trigger = drawing.length > 0 ? free : freeWithSealed;
-    const why =
-      drawing.length > 0
+    const isDrawing = drawing.length > 0;
+    return makeUpAboveTrigger(this.rule, context, {
+      devices: hoods,
+      triggerM3PerS: isDrawing ? free : freeWithSealed,
+      why: isDrawing
         ? 'An appliance inside draws its air from the house: 400 cfm are free.'
-        : 'All appliances are sealed, power-vented, unvented or electric: 600 cfm are free.';
-    return hoods.map((device) => {
-      const flow = highestFlow(device);
-      return flow <= trigger
-        ? underTrigger(this.rule, device, { flowM3PerS: trigger, why })
-        : makeUpForExhaust(this.rule, context, {
-            device,
-            why,
-            wantedM3PerS: flow - trigger,
-            arithmetic: [
-              line(device.id, 'rated flow at its highest speed', amount.flow(flow)),
-              line('free', 'without make-up air', amount.flow(trigger)),
-              line('wanted', 'flow less what is free', amount.flow(flow - trigger)),
-            ],
-          });
+        : 'All appliances are sealed, power-vented, unvented or electric: 600 cfm are free.',
+      wantedWords: 'flow less what is free',
+      onlyExcess: true,
     });
   },
 };

@@ -1,7 +1,6 @@
 import { notMeantFor } from '../internal/answer.js';
-import { amount, line } from '../internal/arithmetic-line.js';
-import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
-import { makeUpForExhaust, underTrigger } from '../internal/make-up-for-exhaust.js';
+import { exhaustSystems } from '../internal/exhaust-systems.js';
+import { makeUpAboveTrigger } from '../internal/make-up-for-exhaust.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 
@@ -32,20 +31,11 @@ export const hoodOver400CfmOlder: Screen = {
     if (hoods.length === 0) {
       return [notMeantFor(this.rule, { why: 'The house has no kitchen hood that exhausts.' })];
     }
-    const why = 'It is for every kitchen hood, whatever burns in the house.';
-    return hoods.map((device) => {
-      const flow = highestFlow(device);
-      return flow <= trigger
-        ? underTrigger(this.rule, device, { flowM3PerS: trigger, why })
-        : makeUpForExhaust(this.rule, context, {
-            device,
-            why,
-            wantedM3PerS: flow,
-            arithmetic: [
-              line('trigger', 'above which make-up air is asked for', amount.flow(trigger)),
-              line('wanted', 'approximately the exhaust at its highest speed', amount.flow(flow)),
-            ],
-          });
+    return makeUpAboveTrigger(this.rule, context, {
+      devices: hoods,
+      triggerM3PerS: trigger,
+      why: 'It is for every kitchen hood, whatever burns in the house.',
+      wantedWords: 'approximately the exhaust at its highest speed',
     });
   },
 };

@@ -2,9 +2,13 @@ import { lacks, notMeantFor, withoutLimit } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, burnsSolidFuel } from '../internal/burners.js';
 import { exhaustSystems, highestFlow } from '../internal/exhaust-systems.js';
+import { minnesotaColumnOf, minnesotaWorksheet } from '../internal/minnesota-worksheet.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
+import { minnesotaColumns } from './minnesota-passive-openings.js';
 
+/** 0.25, 0.15, 0.10 and 0.05 cfm/ft² by those of new dwellings, from memory and unsure [-]. */
+const quotedByNew = 5 / 3;
 const trigger = siOf('300 cfm', 'volumeFlow');
 
 /**
@@ -25,6 +29,7 @@ export const minnesotaExistingDwelling: Screen = {
     },
     notes: [
       'Only the triggers are judged: the values of Tables 501.4.3(1) to (3) were not reached. Exhaust is taken as newly installed.',
+      'The factors shown for older dwellings are often quoted and from memory, unsure: five thirds of those for new ones. They are no verdict; the state’s form has the right ones.',
     ],
   },
   run({ house, facts }) {
@@ -56,14 +61,21 @@ export const minnesotaExistingDwelling: Screen = {
         }),
       ];
     }
+    const why = `Built in ${year}: ${table} is used.`;
+    if (table === newTable) {
+      const reason = 'The worksheet for new dwellings is used: see its finding.';
+      return [withoutLimit(this.rule, { why, arithmetic }, reason)];
+    }
+    const { column } = minnesotaColumnOf(house);
+    const quoted = minnesotaWorksheet(house, {
+      column,
+      factor: quotedByNew * minnesotaColumns[column].factor,
+      factorWords: `column ${column}, often quoted for older dwellings, from memory and unsure`,
+    });
     return [
-      withoutLimit(
-        this.rule,
-        { why: `Built in ${year}: ${table} is used.`, arithmetic },
-        table === newTable
-          ? 'The worksheet for new dwellings is used: see its finding.'
-          : `The values of ${table} were not reached; they come with the state’s form.`,
-      ),
+      lacks(this.rule, { why, arithmetic: [...arithmetic, ...quoted.arithmetic] }, [
+        `the pressure factors and opening sizes of ${table}, to be looked up in the state’s form`,
+      ]),
     ];
   },
 };

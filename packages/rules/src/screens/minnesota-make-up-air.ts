@@ -1,9 +1,13 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
-import type { House, PathPart } from '@evendraft/house';
+import type { PathPart } from '@evendraft/house';
 import { judgedBy, lacks, type Rule } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
-import { burnersInside, burnsSolidFuel } from '../internal/burners.js';
-import { exhaustSystems, highestFlow, suppliesWith } from '../internal/exhaust-systems.js';
+import { highestFlow } from '../internal/exhaust-systems.js';
+import {
+  isMatched,
+  minnesotaColumnOf,
+  minnesotaWorksheet,
+} from '../internal/minnesota-worksheet.js';
 import type { Screen, ScreenContext } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import type { ArithmeticLine, RuleFinding } from '../rule-finding.js';
@@ -11,12 +15,9 @@ import {
   minnesotaColumns,
   minnesotaPassiveOpening,
   minnesotaSource,
-  type MinnesotaColumn,
 } from './minnesota-passive-openings.js';
 
-const dryerFlow = siOf('135 cfm', 'volumeFlow');
 const inch = siOf('1 in', 'length');
-const exhaustShare = 0.8;
 
 /**
  * Make-up air of a new dwelling in Minnesota, step by step as the state's form has it.
@@ -37,8 +38,12 @@ export const minnesotaMakeUpAir: Screen = {
   },
   run(context) {
     const { house } = context;
-    const { column, why } = columnOf(house);
-    const { arithmetic, makeUpM3PerS } = worksheet(house, column);
+    const { column, why } = minnesotaColumnOf(house);
+    const { arithmetic, makeUpM3PerS } = minnesotaWorksheet(house, {
+      column,
+      factor: minnesotaColumns[column].factor,
+      factorWords: `column ${column}`,
+    });
     if (makeUpM3PerS <= 0) {
       return [
         judgedBy(this.rule, { why, arithmetic }, { held: 'within the limit', satisfiedBy: [] }),
@@ -62,78 +67,6 @@ export const minnesotaMakeUpAir: Screen = {
     ];
   },
 };
-
-/** The column of the state's tables by the appliances inside. */
-function columnOf(house: House): { readonly column: MinnesotaColumn; readonly why: string } {
-  const burners = burnersInside(house);
-  const atmospheric = burners.filter(
-    (one) => one.vent === 'natural draft' || one.vent === 'open hearth' || burnsSolidFuel(one),
-  ).length;
-  const fanAssisted = burners.some(
-    ({ vent }) => vent === 'fan assisted' || vent === 'induced draft',
-  );
-  const column = atmospheric > 1 ? 'D' : atmospheric === 1 ? 'C' : fanAssisted ? 'B' : 'A';
-  return { column, why: `Column ${column}: ${minnesotaColumns[column].words}.` };
-}
-
-function worksheet(
-  house: House,
-  column: MinnesotaColumn,
-): { readonly arithmetic: readonly ArithmeticLine[]; readonly makeUpM3PerS: number } {
-  const { factor } = minnesotaColumns[column];
-  const infiltration = factor * house.floorAreaM2;
-  const systems = exhaustSystems(house);
-  const continuous = systems.filter((device) => device.continuous);
-  const dryers = systems.filter(({ kind }) => kind === 'dryer');
-  const rated = systems.filter(
-    (device) =>
-      !continuous.includes(device) &&
-      device.kind !== 'dryer' &&
-      !isMatched(house, device.id, highestFlow(device)),
-  );
-  // Column A has no second rating.
-  const counted = rated.slice(0, column === 'A' ? 1 : 2);
-  const parts = [
-    ...continuous.map((device) =>
-      line(device.id, 'continuous exhaust', amount.flow(highestFlow(device))),
-    ),
-    ...dryers.map(({ id }) => line(id, 'dryer, 135 cfm by the form', amount.flow(dryerFlow))),
-    ...counted.map((device, index) =>
-      line(
-        device.id,
-        `80 % of the ${index === 0 ? 'largest' : 'next largest'} exhaust rating`,
-        amount.flow(exhaustShare * highestFlow(device)),
-      ),
-    ),
-  ];
-  const exhaust =
-    continuous.reduce((sum, device) => sum + highestFlow(device), 0) +
-    dryers.length * dryerFlow +
-    counted.reduce((sum, device) => sum + exhaustShare * highestFlow(device), 0);
-  return {
-    makeUpM3PerS: exhaust - infiltration,
-    arithmetic: [
-      line('pressure factor', `column ${column}`, amount.flowPerArea(factor)),
-      line(
-        'floor area',
-        'conditioned, unfinished basement included',
-        amount.area(house.floorAreaM2),
-      ),
-      line('infiltration', 'pressure factor × floor area', amount.flow(infiltration)),
-      ...parts,
-      line('exhaust', 'all of these', amount.flow(exhaust)),
-      line('make-up air', 'exhaust less infiltration', amount.flow(exhaust - infiltration)),
-    ],
-  };
-}
-
-/** Exhaust with powered make-up air that is interlocked and matched drops out of the form. */
-function isMatched(house: House, device: string, flow: number): boolean {
-  const supplied = suppliesWith(house, device)
-    .filter(({ device: fan }) => fan.interlock !== undefined)
-    .reduce((sum, { flowM3PerS }) => sum + flowM3PerS, 0);
-  return supplied > 0 && supplied >= flow;
-}
 
 function judgeBuilt(
   rule: Rule,

@@ -138,4 +138,44 @@ describe('an existing dwelling', () => {
     expect(table(1970)).toContain('Table 501.4.3(2)');
     expect(screen('minnesota-existing-dwelling', screenedHouse())[0]?.give).toHaveLength(1);
   });
+
+  it('is not judged by tables that were not reached, and says what to look up', () => {
+    const [old] = screen('minnesota-existing-dwelling', screenedHouse(), {
+      facts: { builtInYear: 1970 },
+    });
+    expect(old?.verdict).toBe('not judged');
+    expect(old?.give.join()).toContain('Table 501.4.3(2), to be looked up');
+    // The four factors often quoted, 0.25, 0.15, 0.10, 0.05 cfm/ft²: shown, marked, held against nothing.
+    const factor = old?.arithmetic.find(({ label }) => label === 'pressure factor');
+    expect(factor?.expression).toContain('unsure');
+    const quoted = [0.25, 0.15, 0.1, 0.05].map((cfmPerFt2) => cfmPerFt2 * 0.00508);
+    const { si: shown } = factor!.value as { si: number };
+    expect(Math.min(...quoted.map((each) => Math.abs(each - shown)))).toBeLessThan(1e-9);
+  });
+});
+
+describe('ventilation that runs all the time', () => {
+  const of = (areaFt2: number, bedrooms?: number) =>
+    screen(
+      'minnesota-ventilation-rate',
+      { ...screenedHouse(), floorAreaM2: si.ft(1) ** 2 * areaFt2 },
+      { facts: bedrooms === undefined ? {} : { bedrooms } },
+    )[0];
+
+  it('is what two cells of the table that were read have, at the upper end of their rows', () => {
+    for (const [areaFt2, totalCfm, halfCfm] of [
+      [3000, 120, 60],
+      [1500, 90, 45],
+    ] as const) {
+      const found = of(areaFt2, 3);
+      const value = (label: string): number =>
+        (found!.arithmetic.find((each) => each.label === label)!.value as { si: number }).si;
+      expect(value('total')).toBeCloseTo(si.cfm(totalCfm), 9);
+      expect(value('continuous')).toBeCloseTo(si.cfm(halfCfm), 9);
+    }
+  });
+
+  it('asks for the bedrooms where they are not given', () => {
+    expect(of(1500)?.give).toEqual(['the number of bedrooms']);
+  });
 });

@@ -79,6 +79,8 @@ export interface SolvedCombustion {
   /** Flows of the flues while nothing fires, and in each state [kg/s]. */
   readonly coldFlows: readonly number[];
   readonly roots: readonly DraftRoot[];
+  /** Flues with the fire at its full, before it burnt down, and their flows then; absent unless it burns down [kg/s]. */
+  readonly fullFire?: { readonly set: FluesOfSituation; readonly flows: readonly number[] };
   /** Of the whole house, by root. */
   readonly balances: readonly (Balance | undefined)[];
 }
@@ -167,14 +169,37 @@ export function combustionSituation(
     ...(coldReading === undefined ? {} : { cold: coldReading }),
     ...(thresholds === undefined ? {} : { thresholds }),
   };
+  const fullFire = fullFireBefore(statesOf, base, { appliance, index });
   return {
     situation,
     set,
     coldSet,
     coldFlows: startFlows,
     roots: hot.roots,
+    ...(fullFire === undefined ? {} : { fullFire }),
     balances: solved.map(({ balance }) => balance),
   };
+}
+
+/** The hottest flues from which a fire that burns down has come; none where they did not draw. */
+function fullFireBefore(
+  statesOf: (situation: FlueSituation) => StatesOfFlues,
+  base: FlueSituation,
+  { appliance, index }: { readonly appliance: string; readonly index: number },
+): SolvedCombustion['fullFire'] {
+  const { firing = {} } = base.state;
+  if (firing[appliance]?.startsWith('burn-down') !== true) return undefined;
+  const { set, found } = statesOf({
+    ...base,
+    state: { ...base.state, firing: { ...firing, [appliance]: 'full fire' } },
+  });
+  const flows = found.roots
+    .filter((root) => root.stable && root.flows[index]! > 0)
+    .reduce<DraftRoot | undefined>(
+      (most, root) => (most === undefined || root.flows[index]! > most.flows[index]! ? root : most),
+      undefined,
+    )?.flows;
+  return flows && { set, flows };
 }
 
 function withoutFiring({ running, doors }: OperatingState): OperatingState {

@@ -216,27 +216,53 @@ function shaftColumns(
   );
 }
 
-/** Alone in each of its stages that burns with doors as usual, and with all that share its chimney. */
+/**
+ * Alone in each of its stages that burns, doors open and shut, and with all that share its chimney. With flues beside
+ * it, in each stage with doors as usual: all of those burning as strongly as they can, and all of those idle but open,
+ * the dampers of hearths left open and the rest standing warm.
+ */
 function firingsOf(
   all: readonly Appliance[],
   appliance: Appliance,
 ): readonly Readonly<Record<string, string>>[] {
   const stagesOf = ({ flue }: Appliance): readonly string[] =>
-    (flue?.stages ?? [])
-      .filter(({ name, ventFlowKgPerS }) => ventFlowKgPerS > 0 && !name.includes(','))
-      .map(({ name }) => name);
+    (flue?.stages ?? []).filter(({ ventFlowKgPerS }) => ventFlowKgPerS > 0).map(({ name }) => name);
   const owner = ({ id, flue }: Appliance): string => flue?.joins ?? id;
   const others = all.filter(
     (other) => other.id !== appliance.id && owner(other) === owner(appliance),
   );
+  const beside = all.filter((other) => owner(other) !== owner(appliance));
   return stagesOf(appliance).flatMap((stage) => {
     const alone = { [appliance.id]: stage };
     const together = others.flatMap((other) => {
       const [first] = stagesOf(other);
       return first === undefined ? [] : [[other.id, first] as const];
     });
-    return together.length === 0 ? [alone] : [alone, { ...alone, ...Object.fromEntries(together) }];
+    const withPartners = { ...alone, ...Object.fromEntries(together) };
+    const own = together.length === 0 ? [alone] : [alone, withPartners];
+    if (beside.length === 0 || stage.includes(',')) return own;
+    const burning = Object.fromEntries(beside.flatMap(strongestStage));
+    const idle = Object.fromEntries(beside.flatMap(idleStage));
+    return [...own, { ...withPartners, ...burning }, { ...alone, ...idle }];
   });
+}
+
+/** The stage in which a flue draws most. */
+function strongestStage({ id, flue }: Appliance): readonly (readonly [string, string])[] {
+  const [first, ...rest] = flue?.stages ?? [];
+  if (first === undefined) return [];
+  const { name } = rest.reduce(
+    (most, each) => (each.ventFlowKgPerS > most.ventFlowKgPerS ? each : most),
+    first,
+  );
+  return [[id, name]];
+}
+
+/** A stage without fire in which a flue still draws: its damper left open, or warm from before. */
+function idleStage({ id, flue }: Appliance): readonly (readonly [string, string])[] {
+  const names = (flue?.stages ?? []).map(({ name }) => name);
+  const idle = ['damper open', 'standing warm'].find((name) => names.includes(name));
+  return idle === undefined ? [] : [[id, idle]];
 }
 
 function summary(

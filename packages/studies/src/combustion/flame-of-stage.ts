@@ -24,9 +24,9 @@ const burnerCarbonDioxide = { gas: 0.08, oil: 0.09 } as const;
 /**
  * The flame of an appliance in a stage; `undefined` while nothing burns.
  *
- * A burner's gas is what the house says. A fire takes what its flue draws, so that its heat counts: the gas that the
- * wood gives without excess air is taken as hot as makes the stage's gas at the stage's flow, and the rest of what the
- * flue draws dilutes it.
+ * A burner's gas is what the house says. A fire takes what its flue draws, so that its heat counts: the share of it that
+ * the stage sends to its gas is carried by the gas that the wood gives without excess air, and whatever the flue draws
+ * beyond that through the opening dilutes it. The mass of the wood, some hundredths of the flow, is left out.
  *
  * @param appliance - vent and fuel
  * @param stage - one of the stages of its flue
@@ -42,7 +42,6 @@ export function flameOfStage(
 ): Flame | undefined {
   const { gas, ventFlowKgPerS, gasFlowKgPerS } = stage;
   if (gas === undefined || ventFlowKgPerS === 0) return undefined;
-  const stageC = 'temperatureC' in gas ? gas.temperatureC : roomC + gas.aboveRoomK;
   const isFire = appliance.vent === 'open hearth' || appliance.vent === 'closed stove';
   const fuel = fuels[fuelName(appliance.fuel, isFire)];
   if (gasFlowKgPerS > 0) {
@@ -53,7 +52,7 @@ export function flameOfStage(
       inputW: gasFlowKgPerS / products.flueGasKgPerJ,
       products,
       gasFlowKgPerS,
-      gasTemperatureC: stageC,
+      gasTemperatureC: roomC + gas.aboveRoomK,
     };
   }
   const products = productsOfCombustion({ fuel, excessAir: excessAirOf(appliance, stage) });
@@ -63,7 +62,7 @@ export function flameOfStage(
     inputW,
     products,
     gasFlowKgPerS: undiluted,
-    gasTemperatureC: roomC + ((stageC - roomC) * ventFlowKgPerS) / undiluted,
+    gasTemperatureC: roomC + (gas.aboveRoomK * ventFlowKgPerS) / undiluted,
   };
 }
 

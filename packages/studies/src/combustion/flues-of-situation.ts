@@ -19,6 +19,7 @@ import {
 import { solveNetwork, type Scenario } from '@evendraft/network';
 import { flameOfStage, type Flame } from './flame-of-stage.js';
 import { scenarioWithoutFlues, topNode, type HouseWithoutFlues } from './house-without-flues.js';
+import { airOfTemperature } from './vent-gas.js';
 import type { Vent, VentMember, VentSystem } from './vent-system.js';
 
 /** A state in a weather at an airtightness, as the network takes it. */
@@ -170,9 +171,17 @@ function openFlue(
     own.find(({ role }) => role.kind === 'flue' && role.part === name);
   const ventLink = part('vent') ?? part('shut vent');
   if (ventLink === undefined) return undefined;
-  const roomAir = airAtNode(compiled, situation.weather, zone);
+  const zoneAir = airAtNode(compiled, situation.weather, zone);
   const stage = flue.stages.find(({ name }) => name === situation.state.firing?.[id]);
-  const flame = stage && flameOfStage(appliance, stage, roomAir.temperatureC);
+  const flame = stage && flameOfStage(appliance, stage, zoneAir.temperatureC);
+  // A flue that stands warm heats what passes it, however much that is.
+  const standsWarm = stage?.gas !== undefined && stage.ventFlowKgPerS === 0;
+  const roomAir = standsWarm
+    ? airOfTemperature(
+        zoneAir.temperatureC + stage.gas.aboveRoomK,
+        standardPressure(compiled.house.altitudeM),
+      )
+    : zoneAir;
   const alone = part('chimney') === undefined && flue.joins === undefined;
   const sections = alone ? [...flue.connector, ...flue.chimney] : flue.connector;
   const inlets = own.filter(
@@ -192,7 +201,7 @@ function openFlue(
       gasTemperatureC: flame?.gasTemperatureC ?? roomAir.temperatureC,
       vent: ventOf(ventLink, {
         sections,
-        roomC: roomAir.temperatureC,
+        roomC: zoneAir.temperatureC,
         outdoorC: situation.weather.outdoorAir.temperatureC,
       }),
     },

@@ -26,7 +26,8 @@ const nothing = 1e-3;
 const keptEachS = 10;
 
 /**
- * How an appliance starts from a cold or a warm flue: whether draft is established, and how long it spills.
+ * How an appliance starts from a cold or a warm flue: whether draft is established, and how long it spills. A fire that
+ * burns down begins warm with the walls of its full fire, and its flue cools.
  *
  * @param compiled - the compiled house
  * @param solved - the situation
@@ -40,9 +41,10 @@ export function startCourse(
 ): StartCourse | undefined {
   const { start, index } = question;
   const { set, coldSet, coldFlows } = solved;
+  const hot = solved.fullFire ?? { set, flows: hotFlows(solved) };
   const same = coldSet.flues.length === set.flues.length;
-  const flows = start === 'cold' ? coldFlows : hotFlows(solved);
-  const walls = wallsAtRest(start === 'cold' && same ? coldSet : set, flows);
+  const { flows } = start === 'cold' ? { flows: coldFlows } : hot;
+  const walls = wallsAtRest(start === 'warm' ? hot.set : same ? coldSet : set, flows);
   const course = warmUpCourse(compiled, set, { walls, flows });
   if (course === undefined) return undefined;
   const rows = course.steps.map(({ timeS, flues }) => ({ timeS, ...flues[index]! }));

@@ -99,7 +99,7 @@ describe('the flame of a stage', () => {
   const stage = {
     name: 'full fire',
     gasFlowKgPerS: 0,
-    gas: { temperatureC: 200 },
+    gas: { aboveRoomK: 180 },
     ventFlowKgPerS: 0.1,
     gasShare: 1,
   };

@@ -1,6 +1,6 @@
 import { houseScenario, type OperatingState } from '@evendraft/house';
 import { boundBalances } from '@evendraft/network';
-import { openColumns, type PressureSpan } from '../resolve-columns.js';
+import { severalWays, type PressureSpan } from '../resolve-columns.js';
 import type { ExtremeKeeper } from './keep-extremes.js';
 import type { OrderedSwitch } from './setting-order.js';
 import type { SolvePlace } from './solve-states.js';
@@ -104,9 +104,11 @@ function boundsOf(
     ].map((settings): Bound => {
       const situation = { state: stateOf(settings, doors), weather, airtightnessCase };
       const { scenario } = houseScenario(compiled, situation);
-      const bounds = boundBalances(compiled.network.description, scenario, {
-        twoState: openColumns(compiled, situation, scenario),
-      });
+      const { description, twoState } = severalWays(compiled, situation, scenario) ?? {
+        description: compiled.network.description,
+        twoState: [],
+      };
+      const bounds = boundBalances(description, scenario, { twoState });
       // A bound that could not be solved bounds nothing.
       const pressures = {
         lowestPa: bounds?.lowestPa.slice(0, zones) ?? new Float64Array(zones).fill(-Infinity),

@@ -6,13 +6,13 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
-import type { PressureSpan } from '../resolve-columns.js';
+import { mayStandInSeveralWays, type PressureSpan } from '../resolve-columns.js';
 import type { ShownRange } from './carries-at-least.js';
 import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
 import { plainestState } from './plainest-state.js';
 import { searchColumns } from './search-columns.js';
 import { orderNothing, orderSettings, type OrderedSwitch } from './setting-order.js';
-import { solveStates } from './solve-states.js';
+import { solveStates, type SolvePlace } from './solve-states.js';
 import { combinationsOf, doorSwitchesOf, stateOf } from './switches.js';
 
 /** Situations that hold every extreme of a house, and how that was shown. */
@@ -115,7 +115,7 @@ async function searchOnce(
     for (const weather of weathers) {
       if (stopped()) break;
       const at = { compiled, weather, airtightnessCase };
-      const order = needed === undefined ? orderNothing(house) : orderSettings(at, needed);
+      const order = needed === undefined ? orderNothing(house) : orderOf(at, needed);
       orders.push(order);
       const shown = shownFor(order);
       for (const doors of doorPositions) {
@@ -136,7 +136,7 @@ async function searchOnce(
           });
         };
         // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
-        const mayTurn = needed !== undefined && compiled.twoStateLinks.length > 0;
+        const mayTurn = needed !== undefined && mayStandInSeveralWays(compiled);
         if (mayTurn && baseline !== undefined) {
           const search = searchColumns({
             at,
@@ -182,6 +182,20 @@ async function searchOnce(
       of: house.airtightness.cases.length * weathers.length * doorPositions.length,
     },
   };
+}
+
+/** The order of settings. That of a fan that stalls was shown of its envelope only, so it counts for nothing. */
+function orderOf(at: SolvePlace, needed: ShownRange): readonly OrderedSwitch[] {
+  const { stalls, links } = at.compiled;
+  const stalling = new Set(
+    stalls?.links.flatMap((link) => {
+      const { role } = links[link]!;
+      return 'id' in role ? [role.id] : [];
+    }),
+  );
+  return orderSettings(at, needed).map((each) =>
+    stalling.has(each.id) ? { ...each, lowering: each.settings, raising: each.settings } : each,
+  );
 }
 
 interface Block {

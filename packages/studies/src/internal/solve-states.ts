@@ -5,7 +5,7 @@ import {
   type OperatingState,
 } from '@evendraft/house';
 import { batchStatuses, solveBatch } from '@evendraft/network';
-import { resolveColumns, type PressureSpan } from '../resolve-columns.js';
+import { mayStandInSeveralWays, resolveColumns, type PressureSpan } from '../resolve-columns.js';
 import { stackScenarios } from './stack-scenarios.js';
 
 /** Where states are solved: one house, weather and airtightness. */
@@ -27,7 +27,7 @@ export function solveStates(
   { compiled, weather, airtightnessCase }: SolvePlace,
   states: readonly OperatingState[],
 ): readonly (PressureSpan | undefined)[] {
-  if (compiled.twoStateLinks.length > 0) {
+  if (mayStandInSeveralWays(compiled)) {
     return states.map((state) => {
       const { result, span } = resolveColumns(compiled, { state, weather, airtightnessCase });
       if (result.status !== 'solved') return undefined;

@@ -10,11 +10,18 @@ const curve = [
 
 describe('freePlace', () => {
   it('takes the preferred place where nothing crosses it', () => {
-    expect(freePlace([box(0), box(200)], [curve])).toEqual(box(0));
+    expect(freePlace([box(0), box(200)], { curves: [curve], texts: [] })).toEqual(box(0));
   });
 
   it('takes the next one that is free where a curve crosses the first, between its points too', () => {
-    expect(freePlace([box(100), box(200), box(0)], [curve])).toEqual(box(200));
+    expect(freePlace([box(100), box(200), box(0)], { curves: [curve], texts: [] })).toEqual(
+      box(200),
+    );
+  });
+
+  it('crosses a curve rather than another text', () => {
+    const texts = [{ x: 210, y: 6, width: 5, height: 5 }];
+    expect(freePlace([box(200), box(100)], { curves: [curve], texts })).toEqual(box(100));
   });
 
   it('takes the least covered where none is free', () => {
@@ -22,6 +29,6 @@ describe('freePlace', () => {
       [190, 5],
       [260, 5],
     ] as const;
-    expect(freePlace([box(200), box(100)], [curve, flat])).toEqual(box(100));
+    expect(freePlace([box(200), box(100)], { curves: [curve, flat], texts: [] })).toEqual(box(100));
   });
 });

@@ -3,18 +3,31 @@ import type { Box } from './marks.js';
 /** Steps at which a curve is looked at [px]. */
 const step = 3;
 
+/** What a text keeps clear of. */
+export interface InTheWay {
+  /** Points of each curve, in order [px]. */
+  readonly curves: readonly (readonly (readonly [number, number])[])[];
+  /** Boxes of other texts, which count for more than any curve [px]. */
+  readonly texts: readonly Box[];
+}
+
+/** An overlap with another text, in points of curves [-]. */
+const textCounts = 10_000;
+
 /**
- * The place, of several, at which a text stands clear of curves; the least covered where none is.
+ * The place, of several, at which a text stands clear of other texts and of curves; the least covered where none is.
  *
  * @param places - boxes for the text, the preferred first [px]
- * @param curves - points of each curve, in order [px]
+ * @param inTheWay - curves and texts
  * @returns one of the places
  */
 export function freePlace<Place extends Box>(
   places: readonly [Place, ...Place[]],
-  curves: readonly (readonly (readonly [number, number])[])[],
+  { curves, texts }: InTheWay,
 ): Place {
-  const covered = ({ x, y, width, height }: Box): number =>
+  const covered = (box: Box): number =>
+    textCounts * texts.filter((text) => overlap(box, text)).length + crossed(box);
+  const crossed = ({ x, y, width, height }: Box): number =>
     curves.reduce(
       (sum, curve) =>
         sum +
@@ -32,6 +45,15 @@ export function freePlace<Place extends Box>(
     least = count;
   }
   return best;
+}
+
+function overlap(one: Box, other: Box): boolean {
+  return (
+    one.x < other.x + other.width &&
+    other.x < one.x + one.width &&
+    one.y < other.y + other.height &&
+    other.y < one.y + one.height
+  );
 }
 
 /** Points along a curve, closer than a letter is wide. */
