@@ -9,9 +9,9 @@ export interface Enclosure {
   readonly lawSweeps: number;
 }
 
-const mostCorrections = 24;
+const mostCorrections = 32;
 /** After so many corrections they are halved, and the residuals aimed at grow: full ones can leap a damper's kink for ever. */
-const fullCorrections = 6;
+const fullCorrections = 16;
 const leastWidthPa = 1e-14;
 
 /**
