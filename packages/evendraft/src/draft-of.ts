@@ -19,8 +19,8 @@ import type { Unfinished } from './unfinished-parts.js';
 /** Whether flues are solved: where they take few situations, in any case, or not at all. */
 export type WhenDraft = 'if quick' | 'always' | 'never';
 
-/** So many situations take seconds; a house with more is not solved unasked. */
-const mostSituations = 150;
+/** So many situations, by the flues in each, take some ten seconds; a house with more is not solved unasked. */
+const mostFlueStates = 260;
 
 /** Later set without any limit of pressure: the one whose 2 and 5 minutes of spillage are always shown. */
 const spillageSet = 'spillage-and-co-2015';
@@ -56,7 +56,9 @@ export async function draftOf(
     return { result: { status: 'not solved', why: 'Flues were not asked for.' } };
   }
   const most = situationsAtMost(house);
-  if (when === 'if quick' && most > mostSituations) {
+  const flues = house.appliances.filter(({ flue }) => flue !== undefined).length;
+  // A situation takes the longer the more flues there are in it.
+  if (when === 'if quick' && most * flues > mostFlueStates) {
     return {
       result: {
         status: 'not solved',
