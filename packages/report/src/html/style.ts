@@ -70,6 +70,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   header { border-bottom-width: 2px; padding-bottom: 3pt; margin-bottom: 0; }
   main > section:first-child h2 { border-top: 0; margin-top: 3pt; padding-top: 0; }
   figure { margin: 8pt 0; }
+  dl { break-inside: avoid; }
   body { font-size: 10pt; }
   .lead { font-size: 11pt; margin: 3pt 0; }
   h1 { font-size: 17pt; }
