@@ -8,7 +8,9 @@ import { renderMarkdown } from './render-markdown.js';
 import { renderTerminal } from './render-terminal.js';
 
 const terminal = (assessment: Assessment, system: 'us' | 'si') =>
-  renderTerminal(assessment, { system, width: 100 }).replace(/\s+/gu, ' ');
+  renderTerminal(assessment, { system, width: 100 })
+    .replace(/\s+/gu, ' ')
+    .replaceAll('\u2212', '-');
 
 describe('the air beside the appliances', () => {
   it('is told in a terminal in the units of the reader: how far, what fails, dryers', () => {
