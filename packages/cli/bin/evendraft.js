@@ -7,7 +7,8 @@ const built = new URL('../dist/main.js', import.meta.url);
 // A reader such as `head` may close the pipe early; that is no fault of the command.
 process.stdout.on('error', (error) => {
   if (error.code === 'EPIPE') process.exit();
-  throw error;
+  console.error(`evendraft: the result could not be printed: ${error.message}`);
+  process.exit(2);
 });
 
 if (!existsSync(built)) {

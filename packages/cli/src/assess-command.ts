@@ -26,7 +26,12 @@ import { readSignOffFile } from './read-sign-off-file.js';
 import { situationWorkers } from './situation-workers.js';
 import { solverWorkers } from './solver-workers.js';
 import { watchWork } from './watch-work.js';
-import { writeReports, type ReportTargets, type WrittenReport } from './write-reports.js';
+import {
+  targetProblem,
+  writeReports,
+  type ReportTargets,
+  type WrittenReport,
+} from './write-reports.js';
 
 /** Flags of `evendraft assess`. */
 export interface AssessFlags {
@@ -146,6 +151,15 @@ async function prepare(
     streams.err(`--pdf: ${browser.problem}\n`);
     return undefined;
   }
+  const all: ReportTargets =
+    browser === undefined || flags.pdf === undefined
+      ? targets
+      : { ...targets, pdf: { file: flags.pdf, browser: browser.path } };
+  const wrong = await targetProblem(all);
+  if (wrong !== undefined) {
+    streams.err(`${unwrittenWords(wrong)}\n`);
+    return undefined;
+  }
   if (flags.signOff !== undefined && report === undefined && flags.pdf === undefined) {
     streams.err('--sign-off: the block to sign stands on the page; add --report or --pdf.\n');
     return undefined;
@@ -161,10 +175,7 @@ async function prepare(
     house,
     options: optionsOf(flags, sets, facts),
     ...(signOff === undefined ? {} : { signOff }),
-    targets:
-      browser === undefined || flags.pdf === undefined
-        ? targets
-        : { ...targets, pdf: { file: flags.pdf, browser: browser.path } },
+    targets: all,
   };
 }
 
@@ -240,12 +251,14 @@ async function writeAsked(
     else if ('stopped' in report) {
       streams.err(`Stopped: ${report.flag} ${report.target} was not written.\n`);
     } else {
-      streams.err(
-        `${report.flag} ${report.target}: the report could not be written there (${report.problem}).\n`,
-      );
+      streams.err(`${unwrittenWords(report)}\n`);
     }
   }
   return written.every((report) => 'paths' in report);
+}
+
+function unwrittenWords(report: Extract<WrittenReport, { problem: unknown }>): string {
+  return `${report.flag} ${report.target}: the report could not be written there: ${report.problem}.`;
 }
 
 function writtenWords({ flag, paths }: Extract<WrittenReport, { paths: unknown }>): string {

@@ -116,9 +116,26 @@ describe('evendraft assess', () => {
 
   it('says so when the report cannot be written, with exit code 2', async () => {
     const house = await file('house.yaml', tightHouse);
-    const { code, err } = await run('assess', house, '--out', house);
-    expect(code).toBe(2);
-    expect(err).toContain('could not be written');
+    const { code, out, err } = await run('assess', house, '--out', house);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toBe(
+      `--out ${house}: the report could not be written there: a file stands where a folder is wanted.\n`,
+    );
+  });
+
+  it('prints what decides, or everything with --all', async () => {
+    const house = await file('house.yaml', tightHouse);
+    const short = await run('assess', house, '--cures', 'never');
+    const whole = await run('assess', house, '--cures', 'never', '--all');
+    for (const { out } of [short, whole]) {
+      expect(out).toContain('beyond the limit');
+      expect(out).toContain('At once, if a carbon monoxide alarm sounds');
+    }
+    expect(short.out).toContain('Not shown here');
+    expect(short.out).toContain('With --all: ');
+    expect(short.out.split('\n').length).toBeLessThan(90);
+    expect(whole.out).not.toContain('Not shown here');
+    expect(whole.out).toContain('Proof of the solve');
   });
 });
 

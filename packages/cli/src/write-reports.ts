@@ -1,4 +1,4 @@
-import { basename, extname, join } from 'node:path';
+import { basename, dirname, extname, join, resolve } from 'node:path';
 import {
   renderCsv,
   renderHtml,
@@ -9,7 +9,8 @@ import {
   type SignOff,
 } from 'evendraft';
 import { printPdf } from './print-pdf.js';
-import { writeWhole } from './write-whole.js';
+import { whyUnwritable } from './why-unwritable.js';
+import { writableFile, writableFolder, writeWhole } from './write-whole.js';
 
 /** Where each kind of report goes; what is absent is not written. */
 export interface ReportTargets {
@@ -38,6 +39,43 @@ export type WrittenReport =
   | { readonly flag: string; readonly paths: readonly string[] }
   | { readonly flag: string; readonly target: string; readonly problem: string }
   | { readonly flag: string; readonly target: string; readonly stopped: true };
+
+/**
+ * What is wrong with where reports are to go, as far as can be said before there is one.
+ *
+ * @param targets - what was asked for
+ * @returns the first problem; nothing where none is seen
+ */
+export async function targetProblem({
+  out,
+  report,
+  pdf,
+  csv,
+}: ReportTargets): Promise<
+  { readonly flag: string; readonly target: string; readonly problem: string } | undefined
+> {
+  const asked = [
+    { flag: '--out', target: out, check: writableFolder },
+    { flag: '--report', target: report, check: checkFile },
+    { flag: '--pdf', target: pdf?.file, check: checkFile },
+    { flag: '--csv', target: csv, check: writableFolder },
+  ];
+  for (const { flag, target, check } of asked) {
+    if (target === undefined) continue;
+    if (target === '') return { flag, target, problem: 'no name was given' };
+    try {
+      await check(target);
+    } catch (error) {
+      return { flag, target, problem: whyUnwritable(error) };
+    }
+  }
+  return undefined;
+}
+
+async function checkFile(path: string): Promise<void> {
+  await writableFile(path);
+  await writableFolder(dirname(resolve(path)));
+}
 
 /**
  * Writes every report that was asked for. Each file appears whole or not at all.
@@ -73,7 +111,7 @@ export async function writeReports(
       written.push(
         signal?.aborted === true && error === signal.reason
           ? { flag, target, stopped: true }
-          : { flag, target, problem: whyNot(error) },
+          : { flag, target, problem: whyUnwritable(error) },
       );
     }
   };
@@ -108,9 +146,4 @@ async function writeAll(
     paths.push(path);
   }
   return paths;
-}
-
-function whyNot(error: unknown): string {
-  if (!(error instanceof Error)) return 'unknown reason';
-  return 'code' in error ? String(error.code) : error.message;
 }

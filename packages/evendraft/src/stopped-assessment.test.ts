@@ -60,6 +60,7 @@ describe('an assessment that is stopped and keeps what is done', () => {
       ['draws', 0, 800],
       ['flue states', 0, undefined],
       ['cures', 0, undefined],
+      ['questions of the air', 0, 4],
     ]);
     const extras = await reportExtras(of, assessment, { system: 'us' });
     const told = /^(?:(?!At worst)[^])*Incomplete: the work was stopped[^]*3 of 6 situations\./u;
@@ -81,9 +82,9 @@ describe('an assessment that is stopped and keeps what is done', () => {
   });
 
   it.each([
-    ['draws', 100, ['draws', 'flue states', 'cures']],
-    ['flue states', 1, ['flue states', 'cures']],
-    ['cures', 1, ['cures']],
+    ['draws', 100, ['draws', 'flue states', 'cures', 'questions of the air']],
+    ['flue states', 1, ['flue states', 'cures', 'questions of the air']],
+    ['cures', 1, ['cures', 'questions of the air']],
   ] as const)(
     'stopped in the %s it keeps all that came before',
     async (work, count, unfinished) => {

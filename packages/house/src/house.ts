@@ -3,8 +3,10 @@ import type { Diffuser } from './diffuser.js';
 import type { Flue } from './flue.js';
 import type { ForcedAirSystem } from './forced-air.js';
 import type { Outlet, TestPreparation } from './outlet.js';
+import type { Ventilator } from './ventilator.js';
 
 export type { Face, Outlet, TestPreparation } from './outlet.js';
+export type { Ventilator, VentilatorMode } from './ventilator.js';
 
 /** How sure a source is: read in the document, restated by another text, recalled, chosen by this project, or calculated. */
 export type SourceStatus = (typeof sourceStatuses)[number];
@@ -280,28 +282,6 @@ export interface MakeUpOpening {
   /** Area through which its air enters the room, for the face velocity [m2]. */
   readonly faceAreaM2?: number;
   readonly diffuser?: Diffuser;
-}
-
-/** One way in which a ventilator runs: its usual one, while it defrosts, with a dirty filter. */
-export interface VentilatorMode {
-  readonly name: 'on' | 'defrost' | 'dirty filter';
-  /** Zero where it is stopped [m³/s]. */
-  readonly supplyFlowM3PerS: number;
-  /** Zero where it is stopped [m³/s]. */
-  readonly exhaustFlowM3PerS: number;
-}
-
-/** A balanced ventilator: supply and exhaust held constant by its own control. */
-export interface Ventilator {
-  readonly id: string;
-  readonly origin: string;
-  readonly supplyZone: string;
-  readonly exhaustZone: string;
-  readonly supplyFlowM3PerS: number;
-  readonly exhaustFlowM3PerS: number;
-  readonly continuous: boolean;
-  /** Ways in which it runs besides its usual one. */
-  readonly otherModes?: readonly VentilatorMode[];
 }
 
 /** How an appliance gets rid of its combustion gas. */

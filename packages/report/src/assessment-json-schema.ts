@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { assessmentSchema } from './assessment-schema.js';
+import { describeSchema } from './internal/describe-schema.js';
 
 /**
  * The JSON Schema (draft 7) of an assessment, as published in `schema/assessment.schema.json`.
@@ -15,7 +16,7 @@ export function assessmentJsonSchema(): Readonly<Record<string, unknown>> {
     $schema,
     title: 'Evendraft assessment',
     description: 'What one run says about one house. SI units; zone minus outdoors in pascals.',
-    ...plainJson(schema),
+    ...describeSchema(plainJson(schema)),
   };
 }
 

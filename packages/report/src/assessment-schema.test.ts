@@ -71,6 +71,33 @@ describe('assessmentJsonSchema', () => {
     }
   });
 
+  it('says of every property what it is, and of every quantity its unit', () => {
+    const undescribed: string[] = [];
+    const without: string[] = [];
+    const walk = (node: unknown, path: string): void => {
+      if (typeof node !== 'object' || node === null) return;
+      for (const [key, value] of Object.entries(node)) {
+        if (key !== 'properties') {
+          walk(value, path);
+          continue;
+        }
+        for (const [name, property] of Object.entries(value as Record<string, object>)) {
+          const { description = '' } = property as { description?: string };
+          if (description.length < 5) undescribed.push(`${path}.${name}`);
+          const quantity = /(?:Pa|M3PerS|KgPerS|MPerS|M2|M3|AltitudeM|TemperatureC|Ppm|Deg|N)$/u;
+          const spread = JSON.stringify(property).includes('percentiles');
+          if (quantity.test(name) && !/\[[^\]]+\]\.?$/u.test(description) && !spread) {
+            without.push(`${path}.${name}: ${description}`);
+          }
+          walk(property, `${path}.${name}`);
+        }
+      }
+    };
+    walk(assessmentJsonSchema(), '');
+    expect(undescribed).toEqual([]);
+    expect(without).toEqual([]);
+  });
+
   it('allows no key that it does not name', () => {
     expect(assessmentJsonSchema()['additionalProperties']).toBe(false);
   });

@@ -16,3 +16,7 @@ it('solves and encloses ten thousand hard networks from seed 1', () => {
 it('does not come to rest before the answer where a closet hangs on an opening of exponent 0.5', () => {
   for (const seed of [21_075, 75_366]) expect(tryHardNetworks(seed, 1).failed).toEqual([]);
 });
+
+it('encloses the answers of closets behind dampers at their kinks', () => {
+  for (const seed of [322_022, 399_464]) expect(tryHardNetworks(seed, 1).notEnclosed).toEqual([]);
+});

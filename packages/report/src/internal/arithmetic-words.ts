@@ -1,5 +1,7 @@
 import type { ArithmeticLine } from '@evendraft/rules';
+
 import { formatQuantity, type UnitSystem } from '@evendraft/units';
+import { numberPrinter } from './number-printer.js';
 
 /**
  * One line of a rule's arithmetic in words.
@@ -13,6 +15,11 @@ export function arithmeticWords(
   system: UnitSystem,
 ): string {
   const shown =
-    typeof value === 'string' ? value : formatQuantity(value.si, value.dimension, { system });
+    typeof value === 'string'
+      ? value
+      : value.dimension === 'speed'
+        ? // Rules speak of air in ducts and at faces, never of wind.
+          numberPrinter(system).faceVelocity(value.si)
+        : formatQuantity(value.si, value.dimension, { system });
   return `${label}: ${shown} (${expression})`;
 }

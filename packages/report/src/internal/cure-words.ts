@@ -1,4 +1,6 @@
 import type { SolvedCure } from '@evendraft/remedies';
+import { verdictsByUrgency } from '@evendraft/rules';
+import { draftVerdicts } from '@evendraft/studies';
 import type { UnitSystem } from '@evendraft/units';
 import type { NumberPrinter } from './number-printer.js';
 import { sizeWords } from './size-words.js';
@@ -36,6 +38,54 @@ export function outcomeWords(all: readonly SolvedCure[], reader: Reader): string
   const several =
     enough === undefined ? '' : ` Several together do: ${cureWords(enough, reader.system)}`;
   return `none of the ${count} solved, each by itself, brings its suction within the limit. The closest leaves ${printer.signedPressure(valuePa)} Pa against ${printer.signedPressure(limitPa)} Pa: ${cureWords(closest, reader.system)}${several}`;
+}
+
+/**
+ * Cures with which a flue drafts from cold and none of its findings is beyond or near, or what comes closest.
+ *
+ * @param cures - as they were solved
+ * @param reader - how to print
+ * @returns words that go on after the name of the appliance; undefined where flues were not solved
+ */
+export function flueOutcomeWords(cures: readonly SolvedCure[], reader: Reader): string | undefined {
+  const solved = cures.flatMap((cure) => (cure.draft?.verdict === undefined ? [] : [cure]));
+  if (cures.every(({ draft }) => draft === undefined)) return undefined;
+  const urgencyOf = ({ draft }: SolvedCure): number =>
+    Math.min(
+      ...(draft?.findings ?? []).map(({ finding }) => verdictsByUrgency.indexOf(finding.verdict)),
+    );
+  const rankOf = ({ draft }: SolvedCure): number =>
+    draft?.verdict === undefined ? -1 : draftVerdicts.indexOf(draft.verdict);
+  const [best] = [...solved].sort((a, b) => rankOf(b) - rankOf(a) || urgencyOf(b) - urgencyOf(a));
+  const unflued = cures.filter(({ draft }) => draft !== undefined && draft.verdict === undefined);
+  const without = unflued.map((cure) => cureAgain(cure, reader)).join(' ');
+  const rest = without === '' ? '' : ` Without an open flue, so not judged: ${without}`;
+  if (best === undefined) return `no cure that was solved leaves a flue to judge.${rest}`;
+  const alike = solved.filter(
+    (cure) => rankOf(cure) === rankOf(best) && urgencyOf(cure) === urgencyOf(best),
+  );
+  const named = alike.map((cure) => cureAgain(cure, reader)).join(' ');
+  const urgent = verdictsByUrgency[urgencyOf(best)] ?? 'not judged';
+  const findings = `draft, spillage and gas then at worst ${urgent}`;
+  return best.draft?.verdict === 'drafts from cold'
+    ? `it drafts from cold, ${findings}, with each of these: ${named}${rest} A test on site decides.`
+    : `no cure that was solved lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
+}
+
+/**
+ * A cure that was told in full above, where its suction is judged.
+ *
+ * @param cure - as it was solved
+ * @param reader - how to print
+ * @returns words with a full stop
+ */
+export function cureAgain(cure: SolvedCure, reader: Reader): string {
+  const { makeUp, after, together } = cure;
+  if (after.judged === undefined || together === true) return cureWords(cure, reader.system);
+  if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
+  const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
+  const size = sizeWords(makeUp.size, makeUp.dimension, reader.system);
+  return `Bring in air: ${what}, ${size}.`;
 }
 
 /**

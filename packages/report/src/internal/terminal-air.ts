@@ -10,7 +10,7 @@ import { givenWords, headWords, screensByUrgency } from './terminal-screens.js';
 /** Tables that a terminal shows beside sentences. */
 const shown: readonly string[] = ['failures', 'dryers'];
 /** Of a table with many columns a terminal has room for some. */
-const leftOut: readonly string[] = ['In', 'With', 'Its room, alone'];
+const leftOut: readonly string[] = ['In', 'With', 'Its room, alone', 'Over its door'];
 
 /**
  * How far the house may go, guidance on its air in short, what fails, dryers.
@@ -40,7 +40,7 @@ export function terminalAir(section: TerminalSection): void {
     const { columns, rows } = tableCells(table, system);
     page.table(
       columns
-        .map((column) => (column.align === 'left' ? { ...column, minimum: 12 } : column))
+        .map((column) => (column.align === 'left' ? { ...column, minimum: 8 } : column))
         .filter((_, index) => kept[index]),
       rows.map((row) => row.filter((_, index) => kept[index])),
     );

@@ -1,11 +1,9 @@
-import { verdictsByUrgency, type Verdict } from '@evendraft/rules';
-import type { SolvedCure } from '@evendraft/remedies';
-import { draftVerdicts } from '@evendraft/studies';
-import { cureWords, outcomeWords } from './cure-words.js';
+import type { Verdict } from '@evendraft/rules';
+import { cureAgain, cureWords, flueOutcomeWords, outcomeWords } from './cure-words.js';
 import { draftCureHeads, draftCureIntroduction, draftCureRows } from './draft-cure-words.js';
 import { findingsByUrgency } from './findings-by-urgency.js';
 import { fullStop } from './full-stop.js';
-import { makeUpSentence, sizeWords } from './size-words.js';
+import { makeUpSentence } from './size-words.js';
 import { curesInShort, type TerminalSection } from './terminal-findings.js';
 
 /**
@@ -94,16 +92,6 @@ function fluesAfterCures(section: TerminalSection): void {
   }
 }
 
-/** A cure that was told in full above, where its suction is judged. */
-function cureAgain(cure: SolvedCure, section: TerminalSection): string {
-  const { makeUp, after, together } = cure;
-  if (after.judged === undefined || together === true) return cureWords(cure, section.system);
-  if (makeUp === undefined) return cure.cure.replace(/[,:].*$/u, '.').replace(/\.?$/u, '.');
-  const [what = makeUp.remedy] = makeUp.remedy.split(' to the ');
-  const size = sizeWords(makeUp.size, makeUp.dimension, section.system);
-  return `Bring in air: ${what}, ${size}.`;
-}
-
 /**
  * What the cures come to, appliance by appliance: those that keep the limit, or the one that comes closest.
  *
@@ -130,33 +118,4 @@ export function terminalCuresInShort(section: TerminalSection): void {
   if (cures.fluesNotSolved !== undefined) page.bullet(fullStop(cures.fluesNotSolved));
   const sentence = makeUpSentence(cures, system);
   if (sentence !== undefined) page.bullet(sentence);
-}
-
-/** Cures with which a flue drafts from cold and none of its findings is beyond or near, or what comes closest. */
-function flueOutcomeWords(
-  cures: readonly SolvedCure[],
-  section: TerminalSection,
-): string | undefined {
-  const solved = cures.flatMap((cure) => (cure.draft?.verdict === undefined ? [] : [cure]));
-  if (cures.every(({ draft }) => draft === undefined)) return undefined;
-  const urgencyOf = ({ draft }: SolvedCure): number =>
-    Math.min(
-      ...(draft?.findings ?? []).map(({ finding }) => verdictsByUrgency.indexOf(finding.verdict)),
-    );
-  const rankOf = ({ draft }: SolvedCure): number =>
-    draft?.verdict === undefined ? -1 : draftVerdicts.indexOf(draft.verdict);
-  const [best] = [...solved].sort((a, b) => rankOf(b) - rankOf(a) || urgencyOf(b) - urgencyOf(a));
-  const unflued = cures.filter(({ draft }) => draft !== undefined && draft.verdict === undefined);
-  const without = unflued.map((cure) => cureAgain(cure, section)).join(' ');
-  const rest = without === '' ? '' : ` Without an open flue, so not judged: ${without}`;
-  if (best === undefined) return `no cure that was solved leaves a flue to judge.${rest}`;
-  const alike = solved.filter(
-    (cure) => rankOf(cure) === rankOf(best) && urgencyOf(cure) === urgencyOf(best),
-  );
-  const named = alike.map((cure) => cureAgain(cure, section)).join(' ');
-  const urgent = verdictsByUrgency[urgencyOf(best)] ?? 'not judged';
-  const findings = `draft, spillage and gas then at worst ${urgent}`;
-  return best.draft?.verdict === 'drafts from cold'
-    ? `it drafts from cold, ${findings}, with each of these by itself: ${named}${rest} A test on site decides.`
-    : `no cure by itself lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
 }

@@ -1,4 +1,5 @@
 import { verdictsByUrgency, type RuleFinding, type Verdict } from '@evendraft/rules';
+import type { SolvedAir } from '../air-results.js';
 import { countWords } from './count-words.js';
 import { deepestPerState } from './deepest-per-state.js';
 import { calledFor, threeAnswers } from './draft-words.js';
@@ -117,7 +118,8 @@ function titleWords({ title, region }: RuleFinding): string {
 
 /** What is not shown, in numbers, so that nobody takes the short form for all there is. */
 function rest({ page, assessment }: TerminalSection, restWith: string): void {
-  const { worstCase, attribution, assumptions, notModelled, cautions, programmeTest } = assessment;
+  const { worstCase, attribution, air, assumptions, notModelled, cautions, programmeTest } =
+    assessment;
   const states = deepestPerState(worstCase.situations).length;
   const left = [
     ...(states > statesShown
@@ -125,6 +127,7 @@ function rest({ page, assessment }: TerminalSection, restWith: string): void {
       : []),
     ...(attribution === undefined ? [] : ['what each device adds']),
     ...(programmeTest === undefined ? [] : ["the programme's own test"]),
+    ...(air?.status !== 'solved' ? [] : airParts(air)),
     'the arithmetic and source of every rule',
     ...(assumptions.length === 0 ? [] : [countWords(assumptions.length, 'assumed value')]),
     ...(notModelled.length === 0
@@ -141,4 +144,14 @@ function rest({ page, assessment }: TerminalSection, restWith: string): void {
   ];
   page.heading('Not shown here');
   page.paragraph(`With ${restWith}: ${left.join('; ')}.`);
+}
+
+/** What was solved of the air beside the appliances, with what is beyond its guidance. */
+function airParts({ howFar, guidance, failures }: SolvedAir): readonly string[] {
+  const beyond = guidance.filter(({ verdict }) => verdict === 'beyond the limit').length;
+  return [
+    ...(howFar.airtightness.length === 0 ? [] : ['how far the house may go']),
+    ...(failures.length === 0 ? [] : ['what fails']),
+    `guidance on its air, ${beyond} beyond it`,
+  ];
 }

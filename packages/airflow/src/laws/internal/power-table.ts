@@ -7,7 +7,7 @@
  * the table and a binomial series of degree 4, whose next term is below 4e-17 for |n| ≤ 1. Within 1e-15 of itself.
  * One array and no array patterns, so that the compiler builds `tabledPower` into the loops that call it.
  */
-export type PowerTable = Float64Array;
+type PowerTable = Float64Array;
 
 const centresAt = 4;
 const inversePowersAt = centresAt + 1024;

@@ -12,7 +12,7 @@ const marksPerCurve = 4;
  * @param index - from 0
  * @returns colour and dashes
  */
-export function strokeOf(index: number): (typeof strokes)[number] {
+function strokeOf(index: number): (typeof strokes)[number] {
   return strokes[index % strokes.length] ?? { color: ink.line, dash: 'none' };
 }
 
