@@ -77,7 +77,7 @@ describe('the assessment of a furnace and a water heater on one vent', () => {
     expect(assessment.notModelled.join(' ')).not.toContain('spillage itself, is not judged');
     expect(assessment.notModelled[0]).toContain('The flues of furnace, water heater are solved');
     expect(assessment.cautions.join(' ')).toContain(
-      'do not use these while any exhaust runs: furnace, water heater',
+      'do not use these, with exhaust or without: furnace, water heater',
     );
   });
 

@@ -91,12 +91,16 @@ export async function draftOf(
  * Appliances whose flue leaves gas in the room in a situation that was solved, though it be only from cold.
  *
  * @param draft - the results
- * @returns ids
+ * @returns ids, and whether it does so with nothing running
  */
-export function spillingAppliances(draft: DraftResults | undefined): readonly string[] {
+export function spillingAppliances(
+  draft: DraftResults | undefined,
+): readonly { readonly appliance: string; readonly withNothingRunning: boolean }[] {
   if (draft?.status !== 'solved') return [];
-  return draft.appliances.flatMap(({ appliance, worst }) =>
-    worst === undefined || worst.verdict === 'drafts from cold' ? [] : [appliance],
+  return draft.appliances.flatMap(({ appliance, worst, spillsWithNothingRunning }) =>
+    worst === undefined || worst.verdict === 'drafts from cold'
+      ? []
+      : [{ appliance, withNothingRunning: spillsWithNothingRunning }],
   );
 }
 
@@ -159,6 +163,10 @@ function applianceDraft(
         situations: situations.filter((each) => each.verdict === verdict).length,
       }))
       .filter((each) => each.situations > 0),
+    spillsWithNothingRunning: situations.some(
+      ({ state, verdict }) =>
+        verdict !== 'drafts from cold' && Object.keys(state.running).length === 0,
+    ),
     unjudged: reasons.map((reason) => ({
       reason,
       situations: found.unjudged.filter((each) => each.reason === reason).length,

@@ -39,6 +39,8 @@ export interface ApplianceDraft extends Pick<
   readonly worst?: WorstDraft;
   /** In how many of the situations each verdict was found. */
   readonly verdicts: readonly { readonly verdict: DraftVerdict; readonly situations: number }[];
+  /** Its flue leaves gas in the room, though it be only from cold, in a situation in which nothing runs. */
+  readonly spillsWithNothingRunning: boolean;
   /** Why some situations could not be judged, and how many. */
   readonly unjudged: readonly { readonly reason: string; readonly situations: number }[];
   /** How it starts in the least favourable situation. */

@@ -42,9 +42,21 @@ describe('the cautions', () => {
       worstCase: study(of, { changePa: 0 }),
       limitSet: ventTypeTable,
     });
-    expect(cautions(findings, of, ['water heater'])[1]).toMatch(
-      /^Until tested on site, .*: water heater\.$/,
-    );
+    expect(
+      cautions(findings, of, [{ appliance: 'water heater', withNothingRunning: false }])[1],
+    ).toMatch(/^Until tested on site, .*: water heater\.$/);
+  });
+
+  it('forbid one whose flue spills with nothing running, with exhaust or without', () => {
+    const of = house();
+    const findings = judge({
+      house: of,
+      worstCase: study(of, { changePa: 0 }),
+      limitSet: ventTypeTable,
+    });
+    const told = cautions(findings, of, [{ appliance: 'water heater', withNothingRunning: true }]);
+    expect(told[1]).toMatch(/do not use these, with exhaust or without: water heater/);
+    expect(told.join(' ')).not.toContain('while any exhaust runs');
   });
 
   it('do not let the worst state stand for the only one', () => {

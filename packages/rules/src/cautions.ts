@@ -9,19 +9,25 @@ import type { Finding } from './finding.js';
  *
  * @param findings - what was found in the house
  * @param house - the house
- * @param spilling - ids of appliances whose solved flue leaves gas in the room, or does so from cold
+ * @param spilling - appliances whose solved flue leaves gas in the room, or does so from cold; and whether it does so
+ *   with nothing running
  * @returns sentences to be shown as they are, in this order
  */
 export function cautions(
   findings: readonly Finding[],
   house: House,
-  spilling: readonly string[] = [],
+  spilling: readonly { readonly appliance: string; readonly withNothingRunning: boolean }[] = [],
 ): readonly string[] {
   const burns = house.appliances.some(({ vent }) => vent !== 'electric');
   const beyond = findings
     .filter(({ verdict }) => verdict === 'beyond the limit')
     .map(({ appliance }) => appliance);
-  const unfit = [...new Set([...beyond, ...spilling])];
+  const never = spilling
+    .filter(({ withNothingRunning }) => withNothingRunning)
+    .map(({ appliance }) => appliance);
+  const unfit = [...new Set([...beyond, ...spilling.map(({ appliance }) => appliance)])].filter(
+    (appliance) => !never.includes(appliance),
+  );
   const general = [
     'This is screening of risk by computation, not a test. Installation, weather and use differ from what was computed.',
     'Local code and the licensed trade decide what must be built, tested and changed.',
@@ -34,10 +40,17 @@ export function cautions(
   }
   return [
     'At once, if a carbon monoxide alarm sounds or an appliance spills: stop the appliance, open doors and windows, leave, and call the emergency or gas service from outdoors.',
-    ...(unfit.length === 0
+    ...(never.length === 0
       ? []
       : [
-          `Until tested on site, do not use these while any exhaust runs: ${unfit.join(', ')}.`,
+          `Until tested on site, do not use these, with exhaust or without: ${never.join(', ')}. In a weather that was solved their flue leaves gas in the room with nothing running.`,
+        ]),
+    ...(unfit.length === 0
+      ? []
+      : [`Until tested on site, do not use these while any exhaust runs: ${unfit.join(', ')}.`]),
+    ...(never.length + unfit.length === 0
+      ? []
+      : [
           'A finding names only its worst state. Less exhaust may be beyond the limit too, and what cures that state may not be enough: after each change assess the house again.',
         ]),
     ...general,

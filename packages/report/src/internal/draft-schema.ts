@@ -66,6 +66,7 @@ const applianceSchema = z.strictObject({
   zone: text,
   worst: z.exactOptional(worstSchema),
   verdicts: z.array(z.strictObject({ verdict: draftVerdictSchema, situations: count })),
+  spillsWithNothingRunning: z.boolean(),
   unjudged: z.array(z.strictObject({ reason: text, situations: count })),
   starts: z.array(
     z.strictObject({
