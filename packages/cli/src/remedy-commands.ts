@@ -5,7 +5,7 @@ import { compareCommand, type CompareFlags } from './compare-command.js';
 import type { ExitCode } from './exit-code.js';
 import { listed, number, quantity, quantityWithin, unitSystem } from './flag-values.js';
 import { rankNames, rankRule } from './rank-flag.js';
-import { remedyName, remedyNames, type RemedyName } from './remedy-flags.js';
+import { remedyName, remedyNames, remedyPlace, type RemedyName } from './remedy-flags.js';
 import { sizeCommand, type SizeFlags } from './size-command.js';
 
 const codes =
@@ -120,6 +120,12 @@ function withRemedyOptions(command: Command): Command {
     .option(
       '--device <device>',
       'device that is followed or capped; the largest exhaust if not given',
+    )
+    .option(
+      '--from <place>',
+      'where make-up air comes from: outdoors (calm air), front, right, back, left or roof',
+      remedyPlace,
+      'outdoors',
     )
     .addOption(
       new Option('--duct-length <length>', 'run of a make-up duct')

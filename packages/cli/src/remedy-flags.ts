@@ -6,6 +6,8 @@ export interface RemedyFlags {
   readonly zone?: string;
   readonly device?: string;
   readonly to?: string;
+  /** Where make-up air comes from. */
+  readonly from: RemedyPlace;
   /** Of a make-up duct [m]. */
   readonly ductLength: number;
   readonly bends: number;
@@ -17,6 +19,11 @@ export interface RemedyFlags {
   readonly shortfall: number;
   readonly overshoot: number;
 }
+
+/** Where make-up air may come from: calm air, a face of the house, the roof. */
+export type RemedyPlace = 'outdoors' | 'front' | 'right' | 'back' | 'left' | 'roof';
+
+const places: readonly RemedyPlace[] = ['outdoors', 'front', 'right', 'back', 'left', 'roof'];
 
 /** What a remedy is called on the command line. */
 export const remedyNames = {
@@ -43,11 +50,12 @@ export type RemedyName = keyof typeof remedyNames;
  */
 export function remedyFrom(name: RemedyName, flags: RemedyFlags): OfferOptions {
   const { zone, device, to, ductLength, bends, friction, opensAt } = flags;
-  const { shortfall, overshoot } = flags;
+  const { shortfall, overshoot, from } = flags;
   return {
     kind: remedyNames[name],
     run: { lengthM: ductLength, elbows: bends, frictionMultiplier: friction },
     opensAtPa: opensAt,
+    from: from === 'outdoors' || from === 'roof' ? { kind: from } : { kind: 'face', face: from },
     shortfall,
     overshoot,
     ...(zone === undefined ? {} : { zone }),
@@ -66,4 +74,17 @@ export function remedyFrom(name: RemedyName, flags: RemedyFlags): OfferOptions {
 export function remedyName(text: string): RemedyName {
   if (Object.hasOwn(remedyNames, text)) return text as RemedyName;
   throw new InvalidArgumentError(`Write one of ${Object.keys(remedyNames).join(', ')}.`);
+}
+
+/**
+ * Reads where make-up air comes from.
+ *
+ * @param text - as typed
+ * @returns the place
+ * @throws InvalidArgumentError for any other text
+ */
+export function remedyPlace(text: string): RemedyPlace {
+  const found = places.find((each) => each === text);
+  if (found !== undefined) return found;
+  throw new InvalidArgumentError(`Write one of ${places.join(', ')}.`);
 }

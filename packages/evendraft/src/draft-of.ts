@@ -99,11 +99,11 @@ export function spillingAppliances(draft: DraftResults | undefined): readonly st
 }
 
 /**
- * Three in each weather, each door and air handler of the house the other way; each stage alone and with others on its
+ * Three in each weather and one more for each door, each door and air handler of the house the other way; each stage alone and with others on its
  * chimney, and those with doors as usual twice more where there are flues beside it.
  */
 function situationsAtMost({ appliances, weathers, doors, forcedAir = [] }: House): number {
-  const states = 3 * weathers.length + doors.length + forcedAir.length;
+  const states = (3 + doors.length) * weathers.length + doors.length + forcedAir.length;
   const firings = appliances.flatMap(({ id, flue }) => {
     if (flue === undefined) return [];
     const owner = flue.joins ?? id;

@@ -62,7 +62,7 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       ...(onProgress === undefined ? {} : { onProgress }),
     },
   );
-  const { kind, what, dimension, assumptions } = remedy;
+  const { kind, what, dimension, assumptions, built } = remedy;
   return {
     status: 'answered',
     sizing: {
@@ -71,7 +71,14 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       libraryVersion,
       house: { name: house.name, digest: house.digest },
       ...(request.targets === undefined ? { limitSet: limitSet.id } : {}),
-      remedy: { kind, what, dimension, wanted: remedy.wanted, assumptions },
+      remedy: {
+        kind,
+        what,
+        dimension,
+        wanted: remedy.wanted,
+        assumptions,
+        ...(built === undefined ? {} : { built }),
+      },
       targets,
       withoutLimit: request.targets === undefined ? ofSet.withoutLimit : [],
       result,

@@ -60,7 +60,7 @@ describe('an assessment that is stopped and keeps what is done', () => {
       ['draws', 0, 800],
       ['flue states', 0, undefined],
       ['cures', 0, undefined],
-      ['questions of the air', 0, undefined],
+      ['questions of the air', 0, 4],
     ]);
     const extras = await reportExtras(of, assessment, { system: 'us' });
     const told = /^(?:(?!At worst)[^])*Incomplete: the work was stopped[^]*3 of 6 situations\./u;

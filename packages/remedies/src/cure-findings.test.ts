@@ -18,7 +18,7 @@ describe('cures of a finding', () => {
       'Replace the',
       'Cap the',
       'Keep exhaust',
-      'Interlock exhaust',
+      'Lock out',
       'Bring in',
       'Bring in',
       'Change the',
@@ -132,7 +132,7 @@ describe('cures of a flue', () => {
     const draftWith = (begins: string): number =>
       after(begins).findings.find(({ about }) => about === 'draft')!.found!;
     // Without the hood nothing sucks: it draws more strongly, which is the lower number.
-    expect(draftWith('Interlock')).toBeLessThan(draftWith('Line') - 1);
+    expect(draftWith('Lock out')).toBeLessThan(draftWith('Line') - 1);
   });
 
   it('leave no flue to judge where the appliance is sealed', () => {

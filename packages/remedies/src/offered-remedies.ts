@@ -1,4 +1,4 @@
-import type { House } from '@evendraft/house';
+import type { House, Outlet } from '@evendraft/house';
 import {
   airtightness,
   barometricMakeUp,
@@ -26,6 +26,8 @@ export interface OfferOptions {
   readonly device?: string;
   /** Run of a duct; 3 m with two bends when absent, our choice. */
   readonly run?: DuctRun;
+  /** Where make-up air comes from; outdoors without wind when absent. */
+  readonly from?: Outlet;
   /** Suction at which a barometric damper begins to open; 2 Pa when absent, our choice [Pa]. */
   readonly opensAtPa?: number;
   /** How far the control of powered make-up air may fall short of its flow, and go beyond it; 0.1 each when absent [-]. */
@@ -74,13 +76,14 @@ function remedyOf(house: House, options: OfferOptions): Remedy | string {
   for (const zone of [inside, ...(options.otherZone === undefined ? [] : [options.otherZone])]) {
     if (!house.zones.some(({ id }) => id === zone)) return notThere('zone', zone, house.zones);
   }
+  const place = { zone: inside, ...(options.from === undefined ? {} : { from: options.from }) };
   switch (kind) {
     case 'passive opening':
-      return passiveOpening(house, { zone: inside });
+      return passiveOpening(house, place);
     case 'make-up duct':
-      return makeUpDuct(house, { zone: inside, run });
+      return makeUpDuct(house, { ...place, run });
     case 'barometric make-up duct':
-      return barometricMakeUp(house, { zone: inside, run, opensAtPa });
+      return barometricMakeUp(house, { ...place, run, opensAtPa });
     case 'airtightness':
       return airtightness(house);
     case 'transfer opening':
@@ -91,11 +94,11 @@ function remedyOf(house: House, options: OfferOptions): Remedy | string {
     case 'motorized make-up duct':
       return device === undefined
         ? noExhaust
-        : motorizedMakeUp(house, { zone: inside, run, opensWith: { driver: device.id } });
+        : motorizedMakeUp(house, { ...place, run, opensWith: { driver: device.id } });
     case 'powered make-up air':
       return device === undefined
         ? noExhaust
-        : poweredMakeUp(house, { zone: inside, follows: device.id, shortfall, overshoot });
+        : poweredMakeUp(house, { ...place, follows: device.id, shortfall, overshoot });
     case 'speed cap':
       return device === undefined ? noExhaust : speedCap(house, device.id);
     case 'exhaust flow':

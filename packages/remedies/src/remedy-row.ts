@@ -3,6 +3,7 @@ import type { RuleFinding } from '@evendraft/rules';
 import type {
   ClosedDamperLeakage,
   ExhaustCurveStudy,
+  MakeUpBuilt,
   RemedyKind,
   SizeDimension,
   SizingResult,
@@ -29,6 +30,8 @@ export interface RemedyRow {
   readonly kind: RemedyKind;
   readonly remedy: string;
   readonly dimension: SizeDimension;
+  /** Where its air comes from and by what duct; absent where it brings no air from outside. */
+  readonly built?: MakeUpBuilt;
   /** Size with margins, or why none does it. */
   readonly sizing: SizingResult;
   /** The state in which the numbers below are taken: the largest exhaust at its highest speed, coldest weather. */

@@ -10,7 +10,7 @@ export interface Sizing {
   readonly house: Pick<House, 'name' | 'digest'>;
   /** Id of the limit set that the targets are from; absent where a pressure was given. */
   readonly limitSet?: string;
-  readonly remedy: Pick<Remedy, 'kind' | 'what' | 'dimension' | 'wanted' | 'assumptions'>;
+  readonly remedy: Pick<Remedy, 'kind' | 'what' | 'dimension' | 'wanted' | 'assumptions' | 'built'>;
   readonly targets: readonly PressureTarget[];
   /** Appliances that the set gives no limit: nothing is said of them. */
   readonly withoutLimit: readonly string[];

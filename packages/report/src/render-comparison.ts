@@ -4,7 +4,7 @@ import { countWords } from './internal/count-words.js';
 import { failureSentences } from './internal/failure-words.js';
 import { fullStop } from './internal/full-stop.js';
 import { numberPrinter } from './internal/number-printer.js';
-import { obstacleWords, sizeWords } from './internal/size-words.js';
+import { builtWords, obstacleWords, sizeWords } from './internal/size-words.js';
 import { sourceWords } from './internal/source-words.js';
 import { yearSentences } from './internal/year-words.js';
 import { terminalPage, type TerminalPage } from './internal/terminal-page.js';
@@ -111,6 +111,7 @@ function oneRow(
   page.blank();
   page.paragraph(`${index + 1}. ${row.remedy}: ${sizeOf(row, system) || 'not sized'}`);
   const detail = (text: string): void => page.paragraph(text, 4);
+  if (row.built !== undefined) detail(builtWords(row.built, system));
   if (sizing.status === 'impossible') {
     detail(`Does not do it alone: ${obstacleWords(sizing.obstacle, system)}.`);
   }

@@ -27,6 +27,21 @@ describe('renderSizing', () => {
     expect(text).toContain('No size clears an appliance');
   });
 
+  it('says where the air comes from and by what duct, in the units of the reader', () => {
+    const { remedy } = sized;
+    const built = {
+      from: { kind: 'face', face: 'back' },
+      run: { lengthM: 3.048, elbows: 4, frictionMultiplier: 2 },
+    } as const;
+    const text = (system: 'us' | 'si') =>
+      renderSizing({ ...sized, remedy: { ...remedy, built } }, { system }).replace(/\s+/gu, ' ');
+    expect(text('us')).toContain(
+      'from the back of the house, by a duct of 10.0 ft with 4 bends of 90° and 2 times the friction of smooth metal.',
+    );
+    expect(text('si')).toContain('by a duct of 3.0 m with 4 bends');
+    expect(renderSizing(sized, us)).not.toContain('Its air comes');
+  });
+
   it('says why no size does it', () => {
     const { margins, tried, monotone, solves, remedy } = sized.result;
     const text = renderSizing(

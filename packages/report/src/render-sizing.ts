@@ -1,6 +1,6 @@
 import { assumptionGroups } from './internal/assumption-groups.js';
 import { numberPrinter } from './internal/number-printer.js';
-import { obstacleWords, sizeWords } from './internal/size-words.js';
+import { builtWords, obstacleWords, sizeWords } from './internal/size-words.js';
 import { terminalPage, type TerminalPage } from './internal/terminal-page.js';
 import type { Sizing } from './remedy-results.js';
 import type { TerminalOptions } from './render-terminal.js';
@@ -18,7 +18,8 @@ export function renderSizing(sizing: Sizing, options: Omit<TerminalOptions, 'sta
   const printer = numberPrinter(system);
   const { result, remedy } = sizing;
   page.heading(`${sizing.house.name}: size of a remedy`);
-  page.paragraph(`Remedy: ${remedy.what}.`);
+  const built = remedy.built === undefined ? '' : ` ${builtWords(remedy.built, system)}`;
+  page.paragraph(`Remedy: ${remedy.what}.${built}`);
   for (const sentence of answerOf(sizing, options)) page.paragraph(sentence);
   if (result.margins.length > 0) {
     page.heading(result.status === 'nothing needed' ? 'As it is' : 'With it, in the worst case');

@@ -46,7 +46,7 @@ export { pressureRangeStudy } from './pressure-range-study.js';
 export type { PressureRangeStudy, ZoneRange } from './pressure-range-study.js';
 export type { PressureTarget, TargetQuantity } from './pressure-target.js';
 export { questionOf } from './question-of.js';
-export type { OfferedSizes, Remedy, RemedyKind, SizeDimension } from './remedy.js';
+export type { MakeUpBuilt, OfferedSizes, Remedy, RemedyKind, SizeDimension } from './remedy.js';
 export { sectionStudy } from './section-study.js';
 export type { SectionLinkFlow, SectionStudy } from './section-study.js';
 export { situationAirStudy, usualDeliveryC } from './situation-air-study.js';

@@ -1,4 +1,5 @@
-import type { Assumption, House } from '@evendraft/house';
+import type { Assumption, House, Outlet } from '@evendraft/house';
+import type { DuctRun } from './sized/duct-run.js';
 
 /** Kinds of change to a house that have a size. */
 export type RemedyKind =
@@ -20,6 +21,13 @@ export type OfferedSizes =
   | { readonly kind: 'any'; readonly least: number; readonly most: number }
   | { readonly kind: 'listed'; readonly sizes: readonly number[] };
 
+/** How make-up air is built, beside its size. */
+export interface MakeUpBuilt {
+  readonly from: Outlet;
+  /** Absent where it has no duct. */
+  readonly run?: DuctRun;
+}
+
 /** A change to a house that has a size. The house with it is a house like any other. */
 export interface Remedy {
   readonly kind: RemedyKind;
@@ -31,6 +39,8 @@ export interface Remedy {
   readonly wanted: 'smallest' | 'largest';
   /** Id of what is added to the house or changed in it. */
   readonly item: string;
+  /** Where its air comes from and by what duct; absent where it brings no air from outside. */
+  readonly built?: MakeUpBuilt;
   /** Suction at which its barometric damper begins to open, where it has one [Pa]. */
   readonly opensAtPa?: number;
   /** What it rests on beside the house. */

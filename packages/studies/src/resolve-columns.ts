@@ -11,6 +11,7 @@ import {
   findExtremeBalances,
   solveNetwork,
   type AllBalances,
+  type AllBalancesResult,
   type NetworkDescription,
   type RootBalance,
   type Scenario,
@@ -72,8 +73,10 @@ export function resolveColumns(
   if (several === undefined) return plain();
 
   const zones = house.zones.length;
-  const { description, twoState } = several;
-  const found = findExtremeBalances(description, scenario, { twoState, zones });
+  const found = balancesOnce(compiled, situation, () => {
+    const { description, twoState } = several;
+    return findExtremeBalances(description, scenario, { twoState, zones });
+  });
   if (found.status !== 'solved') {
     // A compiled house was built before, so that a rejection can only come from the scenario.
     return found.status === 'rejected' ? plain() : { result: found, followed, scenario };
@@ -98,6 +101,32 @@ export function resolveColumns(
       }),
     },
   };
+}
+
+/** Most situations of one house whose balances are kept. */
+const mostKept = 4000;
+const keptBalances = new WeakMap<CompiledHouse, Map<string, AllBalancesResult>>();
+
+/** The balances of a situation, searched once: several studies ask for the same, and a search is long. */
+function balancesOnce(
+  compiled: CompiledHouse,
+  { state, weather, airtightnessCase }: ColumnSituation,
+  search: () => AllBalancesResult,
+): AllBalancesResult {
+  const kept = keptBalances.get(compiled) ?? new Map<string, AllBalancesResult>();
+  keptBalances.set(compiled, kept);
+  // By its numbers, for studies vary a weather without giving it another name.
+  const key = JSON.stringify([
+    ...[airtightnessCase, Object.entries(state.running).sort(), Object.entries(state.doors).sort()],
+    ...[Object.entries(state.firing ?? {}).sort(), weather.outdoorAir],
+    ...[Array.from(weather.boundaryPressuresPa), Array.from(weather.zoneAir.temperatureC)],
+    Array.from(weather.boundaryAir.temperatureC),
+  ]);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const found = search();
+  if (kept.size < mostKept) kept.set(key, found);
+  return found;
 }
 
 /** A situation that may have several balances: a network with the curves of fans that stall, and open columns. */

@@ -107,7 +107,7 @@ export async function sizeRemedy(
   const common = { ...head, tried, monotone, solves: trial.solves() };
   const chosen = order[found];
   if (chosen === undefined) {
-    const best = trial.closest() ?? sizes[0]!;
+    const best = (await trial.closest()) ?? sizes[0]!;
     const { margins } = await trial.verify(best);
     const worst = margins.reduce<TargetMargin | undefined>(
       (one, other) => (one === undefined || other.marginPa < one.marginPa ? other : one),

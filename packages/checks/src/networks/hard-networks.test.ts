@@ -16,3 +16,7 @@ it('solves and encloses ten thousand hard networks from seed 1', () => {
 it('does not come to rest before the answer where a closet hangs on an opening of exponent 0.5', () => {
   for (const seed of [21_075, 75_366]) expect(tryHardNetworks(seed, 1).failed).toEqual([]);
 });
+
+it('encloses the answer of a closet behind a damper at its kink', () => {
+  expect(tryHardNetworks(322_022, 1).notEnclosed).toEqual([]);
+});

@@ -9,7 +9,9 @@ export interface Enclosure {
   readonly lawSweeps: number;
 }
 
-const mostCorrections = 16;
+const mostCorrections = 24;
+/** After so many corrections they are halved, and the residuals aimed at grow: full ones can leap a damper's kink for ever. */
+const fullCorrections = 6;
 const leastWidthPa = 1e-14;
 
 /**
@@ -46,11 +48,13 @@ function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
   for (let lawSweeps = 1; lawSweeps <= mostCorrections; lawSweeps++) {
     fillMatrix(kernel);
     if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: lawSweeps - 1 };
+    const part = lawSweeps > fullCorrections ? 0.5 : 1;
+    const growth = 2 ** Math.max(lawSweeps - fullCorrections, 0);
     for (let zone = 0; zone < zoneCount; zone++) {
-      step[zone] = side * target[zone]! - residual[zone]!;
+      step[zone] = side * growth * target[zone]! - residual[zone]!;
     }
     solveFactorized(matrix, step);
-    for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + step[zone]!;
+    for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + part * step[zone]!;
     sweepLinks(kernel, trial);
     gatherRounding(kernel, trial);
     let radiusPa = 0;

@@ -45,24 +45,38 @@ export function factorize({ size, first, rowOffset, entries, diagonal }: Skyline
   for (let row = 0; row < size; row++) {
     const offset = rowOffset[row]!;
     const start = first[row]!;
-    // Row by row: first the products L D, then L and what they take from the pivot.
-    for (let column = start + 1; column < row; column++) {
-      const columnOffset = rowOffset[column]!;
-      const columnStart = first[column]!;
-      let k = start > columnStart ? start : columnStart;
+    // Row by row: first the products L D, two columns a turn, then L and what they take from the pivot.
+    let column = start + 1;
+    for (; column + 1 < row; column += 2) {
+      const low = rowOffset[column]!;
+      const high = rowOffset[column + 1]!;
       let sum = entries[offset + column]!;
-      // Four products a turn, in two sums, for the long rows of large networks.
-      let other = 0;
-      for (; k + 3 < column; k += 4) {
-        sum -=
-          entries[offset + k]! * entries[columnOffset + k]! +
-          entries[offset + k + 1]! * entries[columnOffset + k + 1]!;
-        other +=
-          entries[offset + k + 2]! * entries[columnOffset + k + 2]! +
-          entries[offset + k + 3]! * entries[columnOffset + k + 3]!;
+      let next = entries[offset + column + 1]!;
+      let k = Math.max(start, first[column]!);
+      let h = Math.max(start, first[column + 1]!);
+      // Where the rows of the two columns begin apart, one goes ahead.
+      for (const both = Math.min(h, column); k < both; k++) {
+        sum -= entries[offset + k]! * entries[low + k]!;
       }
-      for (; k < column; k++) sum -= entries[offset + k]! * entries[columnOffset + k]!;
-      entries[offset + column] = sum - other;
+      for (const both = Math.min(k, column); h < both; h++) {
+        next -= entries[offset + h]! * entries[high + h]!;
+      }
+      for (; k < column; k++) {
+        const value = entries[offset + k]!;
+        sum -= value * entries[low + k]!;
+        next -= value * entries[high + k]!;
+      }
+      entries[offset + column] = sum;
+      if (h <= column) next -= sum * entries[high + column]!;
+      entries[offset + column + 1] = next;
+    }
+    if (column < row) {
+      const low = rowOffset[column]!;
+      let sum = entries[offset + column]!;
+      for (let k = Math.max(start, first[column]!); k < column; k++) {
+        sum -= entries[offset + k]! * entries[low + k]!;
+      }
+      entries[offset + column] = sum;
     }
     const original = diagonal[row]!;
     let pivot = original;

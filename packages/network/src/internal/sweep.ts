@@ -87,7 +87,7 @@ export function fillMatrix(kernel: Kernel): void {
   const { slopeKgPerSPa } = kernel.tally.state;
   const { diagonal, entries } = matrix;
   for (let zone = 0; zone < zoneCount; zone++) diagonal[zone] = slopeSum[zone]!;
-  for (let slot = 0; slot < entries.length; slot++) entries[slot] = 0;
+  entries.fill(0);
   for (let k = 0; k < interiorCount; k++) {
     const slot = interiorSlot[k]!;
     entries[slot] = entries[slot]! - slopeKgPerSPa[interiorLink[k]!]!;

@@ -60,7 +60,7 @@ export function changesOf(house: House): readonly HouseChange[] {
       ? []
       : [
           {
-            cure: 'Interlock exhaust with the burners, so that none that is switched by hand runs while one fires.',
+            cure: 'Lock out exhaust that is switched by hand while an appliance fires, or a fire or its embers burn.',
             houses: [{ ...house, devices: house.devices.filter((each) => !byHand.includes(each)) }],
           },
         ]),

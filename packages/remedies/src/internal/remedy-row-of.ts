@@ -49,6 +49,7 @@ export async function remedyRowOf(
     kind: remedy.kind,
     remedy: remedy.what,
     dimension: remedy.dimension,
+    ...(remedy.built === undefined ? {} : { built: remedy.built }),
     sizing,
     upkeep: upkeepOf[remedy.kind],
     assumptions: remedy.assumptions,

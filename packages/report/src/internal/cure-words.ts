@@ -68,8 +68,8 @@ export function flueOutcomeWords(cures: readonly SolvedCure[], reader: Reader): 
   const urgent = verdictsByUrgency[urgencyOf(best)] ?? 'not judged';
   const findings = `draft, spillage and gas then at worst ${urgent}`;
   return best.draft?.verdict === 'drafts from cold'
-    ? `it drafts from cold, ${findings}, with each of these by itself: ${named}${rest} A test on site decides.`
-    : `no cure by itself lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
+    ? `it drafts from cold, ${findings}, with each of these: ${named}${rest} A test on site decides.`
+    : `no cure that was solved lets it draft from cold. At best: ${best.draft?.verdict ?? 'not judged'}, ${findings}: ${named}${rest}`;
 }
 
 /**

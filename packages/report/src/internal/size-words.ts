@@ -1,5 +1,5 @@
 import type { MakeUpSize } from '@evendraft/remedies';
-import type { SizeDimension, SizingObstacle } from '@evendraft/studies';
+import type { MakeUpBuilt, SizeDimension, SizingObstacle } from '@evendraft/studies';
 import { formatQuantity, type UnitSystem } from '@evendraft/units';
 import type { CureResults } from '../cure-results.js';
 import { numberPrinter } from './number-printer.js';
@@ -28,6 +28,34 @@ export function sizeWords(size: number, dimension: SizeDimension, system: UnitSy
     case 'share of the highest speed':
       return formatQuantity(size, 'ratio', { system, unit: '%', decimals: 1 });
   }
+}
+
+/**
+ * Where make-up air comes from and by what duct.
+ *
+ * @param built - as it was asked for
+ * @param system - units of the reader
+ * @returns a sentence
+ */
+export function builtWords({ from, run }: MakeUpBuilt, system: UnitSystem): string {
+  const place =
+    from.kind === 'face'
+      ? `from the ${from.face} of the house`
+      : from.kind === 'roof'
+        ? 'from the roof'
+        : from.kind === 'outdoors'
+          ? 'from outdoors, out of the wind'
+          : `from ${from.kind === 'zone' ? from.zone : from.surrounding}`;
+  if (run === undefined) return `Its air comes ${place}.`;
+  const { lengthM, elbows, frictionMultiplier = 1 } = run;
+  const friction =
+    frictionMultiplier === 1 ? '' : ` and ${frictionMultiplier} times the friction of smooth metal`;
+  const length = formatQuantity(lengthM, 'length', {
+    system,
+    unit: system === 'us' ? 'ft' : 'm',
+    decimals: 1,
+  });
+  return `Its air comes ${place}, by a duct of ${length} with ${elbows} bends of 90°${friction}.`;
 }
 
 /**

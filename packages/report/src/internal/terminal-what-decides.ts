@@ -10,7 +10,7 @@ import { terminalLadder } from './terminal-ladder.js';
 import { terminalStates } from './terminal-states.js';
 import { terminalUncertainty } from './terminal-uncertainty.js';
 
-/** The most urgent cautions; with nothing beyond a limit the first alone. */
+/** The most urgent cautions; where nothing is beyond a limit and nothing spills the first alone. */
 const cautionsShown = 2;
 const statesShown = 3;
 
@@ -67,8 +67,15 @@ function whatToDo(section: TerminalSection): void {
   const { draft, findings, cautions } = assessment;
   const beyond = findings.some(({ verdict }) => verdict === 'beyond the limit');
   const called = draft?.status === 'solved' ? draft.appliances.flatMap(calledFor) : [];
+  const spills =
+    draft?.status === 'solved' &&
+    draft.appliances.some(
+      ({ worst }) => worst !== undefined && worst.verdict !== 'drafts from cold',
+    );
   page.heading('What to do now');
-  for (const caution of cautions.slice(0, beyond ? cautionsShown : 1)) page.bullet(caution);
+  for (const caution of cautions.slice(0, beyond || spills ? cautionsShown : 1)) {
+    page.bullet(caution);
+  }
   if (called.length > 0) {
     page.bullet(`The carbon monoxide found calls for this: ${[...new Set(called)].join(' ')}`);
   }

@@ -1,8 +1,11 @@
+import type { House } from '@evendraft/house';
 import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside } from '../internal/burners.js';
 import { partnersOnVent } from '../internal/partners-on-vent.js';
 import type { Screen } from '../internal/screen.js';
+
+type Flue = NonNullable<House['appliances'][number]['flue']>;
 
 /** Largest flue area over draft-hood outlet [-]. */
 const most = 7;
@@ -38,8 +41,12 @@ export const orphanedFlueArea: Screen = {
         notMeantFor(this.rule, { why: 'No draft-hood appliance inside is alone on its flue.' }),
       ];
     }
-    return alone.map(({ id, kind }) => {
-      const { flueAreaM2, draftHoodOutletAreaM2 } = facts.appliances?.[id] ?? {};
+    return alone.map(({ id, kind, flue }) => {
+      const given = facts.appliances?.[id] ?? {};
+      const {
+        flueAreaM2 = widest(flue?.chimney),
+        draftHoodOutletAreaM2 = flue?.connector[0]?.areaM2,
+      } = given;
       const about = { subject: id, why: `It is a natural-draft ${kind} alone on its flue.` };
       if (flueAreaM2 === undefined || draftHoodOutletAreaM2 === undefined) {
         return lacks(this.rule, about, [
@@ -53,9 +60,19 @@ export const orphanedFlueArea: Screen = {
         {
           ...about,
           arithmetic: [
-            line('draft-hood outlet', 'given', amount.area(draftHoodOutletAreaM2)),
+            line(
+              'draft-hood outlet',
+              given.draftHoodOutletAreaM2 === undefined
+                ? 'as wide as the connector in the house file'
+                : 'given',
+              amount.area(draftHoodOutletAreaM2),
+            ),
             line('largest flue', '7 × draft-hood outlet', amount.area(largest)),
-            line('flue', 'given', amount.area(flueAreaM2)),
+            line(
+              'flue',
+              given.flueAreaM2 === undefined ? 'of the chimney in the house file' : 'given',
+              amount.area(flueAreaM2),
+            ),
             line(
               'ratio',
               'flue over draft-hood outlet',
@@ -71,3 +88,8 @@ export const orphanedFlueArea: Screen = {
     });
   },
 };
+
+/** The widest part of a chimney; nothing where none is described [m2]. */
+function widest(chimney: Flue['chimney'] = []): number | undefined {
+  return chimney.length === 0 ? undefined : Math.max(...chimney.map(({ areaM2 }) => areaM2));
+}

@@ -90,6 +90,19 @@ describe('vents', () => {
       ],
     });
     expect(screen('orphaned-flue-area', shared)[0]?.applies).toBe('no');
+    // Without facts the flue that the house file describes stands for them: 64 in² over 12.6 in².
+    const [heater] = full.house.appliances;
+    const section = { areaM2: si.in2(64) } as const;
+    const flue = { chimney: [section], connector: [{ areaM2: si.in2(12.6) }] };
+    const described = {
+      ...full.house,
+      appliances: [
+        { ...heater!, flue: flue as unknown as NonNullable<typeof heater>['flue'] & object },
+      ],
+    };
+    const [derived] = screen('orphaned-flue-area', described);
+    expect(derived?.arithmetic.find(({ label }) => label === 'ratio')?.value).toBe('5.1');
+    expect(derived?.verdict).toBe('within the limit');
   });
 
   it('are warmer at the top than the dew point of their gas', () => {

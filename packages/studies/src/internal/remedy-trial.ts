@@ -22,8 +22,8 @@ export interface RemedyTrial {
   solves(): number;
   /** The side of the target that a size failed first; undefined where it holds or does not compile. */
   failedSide(size: number): PressureTarget['side'] | undefined;
-  /** The size that comes closest over every situation that some size failed in. */
-  closest(): number | undefined;
+  /** The size whose worst margin over all situations is the best of those tried. */
+  closest(): Promise<number | undefined>;
   /** What stands in the way of a size in the situation of its worst margin. */
   obstacle(size: number, worst: TargetMargin): SizingObstacle;
 }
@@ -97,6 +97,13 @@ export function remedyTrial(
     margins.sort((a, b) => order.indexOf(a.target.id) - order.indexOf(b.target.id));
     return { margins, whole, proved };
   };
+  const leastHardMargin = (size: number): number =>
+    Math.min(
+      ...hard.map((each) => {
+        const compiled = compiledWith(remedy, { size, side: each.target.side });
+        return (compiled && marginAt(compiled, each)) ?? -Infinity;
+      }),
+    );
   const tryHard = (size: number): TriedSize | undefined => {
     for (const each of hard) {
       const compiled = compiledWith(remedy, { size, side: each.target.side });
@@ -137,15 +144,19 @@ export function remedyTrial(
     tried: () => [...known.values()].sort((a, b) => a.size - b.size),
     solves: () => solves,
     failedSide: (size) => failedSides.get(size),
-    closest() {
-      const rated = [...known.keys()].map((size) => {
-        const margins = hard.map((each) => {
-          const compiled = compiledWith(remedy, { size, side: each.target.side });
-          return (compiled && marginAt(compiled, each)) ?? -Infinity;
-        });
-        return { size, marginPa: Math.min(...margins) };
-      });
-      return rated.sort((a, b) => b.marginPa - a.marginPa)[0]?.size;
+    async closest() {
+      const sizes = [...known.keys()];
+      // Each round verifies the best one by the hard situations known; what is worse there joins them.
+      for (;;) {
+        const [best] = sizes
+          .map((size) => ({ size, marginPa: leastHardMargin(size) }))
+          .sort((a, b) => b.marginPa - a.marginPa);
+        if (best === undefined) return undefined;
+        const all = await allMargins(best.size);
+        const [worst] = [...(all?.margins ?? [])].sort((a, b) => a.marginPa - b.marginPa);
+        if (worst === undefined || worst.marginPa >= best.marginPa - sameMarginPa) return best.size;
+        hard.unshift({ target: worst.target, situation: worst.situation });
+      }
     },
     obstacle(size, worst) {
       const compiled = compiledWith(remedy, { size, side: worst.target.side });
@@ -155,6 +166,9 @@ export function remedyTrial(
     },
   };
 }
+
+/** Margins that differ by less are one and the same [Pa]. */
+const sameMarginPa = 1e-6;
 
 /** The sides that targets have, each once. */
 function sidesOf(targets: readonly PressureTarget[]): readonly PressureTarget['side'][] {

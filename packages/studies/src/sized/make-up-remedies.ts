@@ -56,6 +56,7 @@ export function passiveOpening(house: House, place: MakeUpPlace): Remedy {
     offered: { kind: 'any', least: 1e-4, most: 1 },
     wanted: 'smallest',
     item,
+    built: { from: fromOf(place) },
     assumptions: [
       {
         origin: item,
@@ -267,6 +268,7 @@ export function poweredMakeUp(
     offered: { kind: 'any', least: 0.01 * highest, most: 2 * highest },
     wanted: 'smallest',
     item,
+    built: { from: fromOf(supply) },
     assumptions: [
       {
         origin: item,
@@ -289,10 +291,9 @@ export function poweredMakeUp(
 function ductRemedy(
   duct: MakeUpDuct,
   item: string,
-): Pick<Remedy, 'dimension' | 'offered' | 'wanted' | 'item'> & {
-  readonly assumptions: readonly Assumption[];
-} {
+): Pick<Remedy, 'dimension' | 'offered' | 'wanted' | 'item' | 'built' | 'assumptions'> {
   return {
+    built: { from: fromOf(duct), run: duct.run },
     dimension: 'diameter',
     offered: { kind: 'listed', sizes: duct.diametersM ?? standardRoundSizes },
     wanted: 'smallest',
@@ -301,11 +302,16 @@ function ductRemedy(
   };
 }
 
+function fromOf({ from = { kind: 'outdoors' } }: MakeUpPlace): Outlet {
+  return from;
+}
+
 function placed(
-  { zone, from = { kind: 'outdoors' }, heightM = 0.3 }: MakeUpPlace,
+  place: MakeUpPlace,
   id: string,
 ): { id: string; origin: string; zone: string; to: Outlet; heightM: number } {
-  return { id, origin: `remedies.${id}`, zone, to: from, heightM };
+  const { zone, heightM = 0.3 } = place;
+  return { id, origin: `remedies.${id}`, zone, to: fromOf(place), heightM };
 }
 
 function openingAt(

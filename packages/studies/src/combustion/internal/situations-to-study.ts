@@ -22,8 +22,9 @@ export interface SituationToStudy {
  * Situations in which the flue of an appliance is studied.
  *
  * The deepest of its zone and that with the largest fall, in every weather, because the deepest weather is seldom that
- * of the weakest draft; with nothing running in every weather; and in the deepest weather with each door of its zone
- * and each air handler the other way.
+ * of the weakest draft; with nothing running in every weather, with each door of its zone one way and the other, because
+ * a cold flue may not start against the draft of the house alone; and in the deepest weather with each of those doors and
+ * each air handler the other way.
  *
  * @param house - the house
  * @param appliance - the appliance
@@ -47,13 +48,14 @@ export function situationsToStudy(
   const other = (changed: OperatingState, why: SituationReason): SituationToStudy => {
     return { state: changed, weather, airtightness, why };
   };
-  const doors = house.doors
+  const turned = house.doors
     .filter(({ between, positions }) => between.includes(appliance.zone) && positions.length > 1)
-    .map(({ id, baselinePosition }) => {
+    .map(({ id, baselinePosition }): OperatingState => {
       const stands = state.doors[id] ?? baselinePosition;
-      const turned = { ...state.doors, [id]: stands === 'open' ? 'shut' : 'open' } as const;
-      return other({ ...state, doors: turned }, 'door the other way');
+      const doors = { ...state.doors, [id]: stands === 'open' ? 'shut' : 'open' } as const;
+      return { ...state, doors };
     });
+  const doors = turned.map((each) => other(each, 'door the other way'));
   const handlers = (house.forcedAir ?? [])
     .filter(({ continuous }) => !continuous)
     .map(({ id }) => {
@@ -64,7 +66,9 @@ export function situationsToStudy(
   const all = [
     ...inWeathers(lowest, 'deepest'),
     ...inWeathers(largestFall, 'largest fall'),
-    ...inWeathers({ ...lowest, state: baselineOf(state) }, 'nothing running'),
+    ...[state, ...turned].flatMap((each) =>
+      inWeathers({ ...lowest, state: baselineOf(each) }, 'nothing running'),
+    ),
     ...doors,
     ...handlers,
   ];
