@@ -7,6 +7,16 @@ const half = 4.2;
 const marksPerCurve = 4;
 
 /**
+ * The dress of a curve by its place among others.
+ *
+ * @param index - from 0
+ * @returns colour and dashes
+ */
+function strokeOf(index: number): (typeof strokes)[number] {
+  return strokes[index % strokes.length] ?? { color: ink.line, dash: 'none' };
+}
+
+/**
  * A curve that is told from others by its dashes and by the shape of its marks, with or without colour.
  *
  * @param points - at least one [px]
@@ -74,9 +84,4 @@ function curveMark([x, y]: readonly [number, number], index: number): Markup {
   }
   const corners = shape.map(([dx, dy]) => `${px(x + half * dx)},${px(y + half * dy)}`).join(' ');
   return markup`<polygon points="${corners}" fill="${ink.paper}" stroke="${color}" stroke-width="1.6"/>`;
-}
-
-/** Colour and dashes of a curve by its place among others. */
-function strokeOf(index: number): (typeof strokes)[number] {
-  return strokes[index % strokes.length] ?? { color: ink.line, dash: 'none' };
 }
