@@ -24,8 +24,8 @@ describe('the air beside the appliances', () => {
     expect(us).toContain('each at its highest speed: dryer + bath fan; nothing.');
     expect(us).toContain('Smallest sets that break a limit: hood.');
     expect(us).toContain('beyond the limit: Suction on the ground, basement.');
-    expect(us).toContain('pressure: \u22129.3 Pa (lowest)');
-    expect(us).toMatch(/make-up damper stuck shut \u221248\.3 0\.4/u);
+    expect(us).toContain('pressure: -9.3 Pa (lowest)');
+    expect(us).toMatch(/make-up damper stuck shut -48\.3 0\.4/u);
     // 120 cfm are 56.6 L/s, 2 lbf are 8.9 N.
     expect(us).toMatch(/as it is 120 -48\.3 2\.0/u);
     const si = terminal(everyPart, 'si');

@@ -46,7 +46,13 @@ export const cureResultsSchema = z.union([
         cures: z.array(
           z.strictObject({
             cure: text,
-            together: z.exactOptional(z.literal(true)),
+            together: z.exactOptional(
+              z
+                .literal(true)
+                .meta({
+                  description: 'Several cures made at once, where none by itself is enough.',
+                }),
+            ),
             makeUp: z.exactOptional(makeUpSchema),
             after: findingSchema,
             draft: z.exactOptional(

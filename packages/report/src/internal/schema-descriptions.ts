@@ -152,6 +152,8 @@ export const schemaDescriptions: Readonly<Record<string, string>> = {
   worst: 'The least favourable situation.',
   heldByFan: 'Whether a fan holds the flow of its gas.',
   tapDraftPa: 'Draft at the test tap, vent minus room; negative draws.',
+  spillsWithNothingRunning:
+    'Whether its flue leaves gas in the room in a situation in which nothing runs.',
   spilledShare: 'Share of its gas that stays in the room.',
   fromCold: 'From a cold flue.',
   fromWarm: 'From a warm flue.',
