@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hostileName } from '../fixtures/invented-assessments.js';
-import { compared, sized } from '../fixtures/invented-results.js';
+import { compared, sized } from '../fixtures/invented-remedies.js';
 import { renderComparison } from './render-comparison.js';
 import { renderJson } from './render-json.js';
 import { renderSizing } from './render-sizing.js';

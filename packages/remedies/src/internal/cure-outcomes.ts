@@ -9,6 +9,7 @@ export interface Outcomes {
   readonly drafts: ReadonlyMap<string, DraftAfterCure>;
 }
 
+/** What a house is judged by. */
 export interface OutcomesAsked {
   readonly limitSet: LimitSet;
   /** Flues are solved where there are some. */

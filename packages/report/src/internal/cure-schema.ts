@@ -47,11 +47,9 @@ export const cureResultsSchema = z.union([
           z.strictObject({
             cure: text,
             together: z.exactOptional(
-              z
-                .literal(true)
-                .meta({
-                  description: 'Several cures made at once, where none by itself is enough.',
-                }),
+              z.literal(true).meta({
+                description: 'Several cures made at once, where none by itself is enough.',
+              }),
             ),
             makeUp: z.exactOptional(makeUpSchema),
             after: findingSchema,
