@@ -13,7 +13,7 @@ export type WhenCures = 'if quick' | 'always' | 'never';
  * A worst case that took more solves than this is not gone through again and again unasked: cures and sizes take
  * it some thirty times.
  */
-const mostSolves = 150;
+const mostSolves = 300;
 /** Flues that took more situations than this are not solved again with every cure unasked. */
 const mostFlueSituations = 24;
 
