@@ -78,11 +78,18 @@ export async function compareCommand(
     ...(year === undefined ? {} : { year: { weather: year, hoursPerDay: flags.hoursPerDay } }),
   };
   const result = await watchWork(
-    (watch) => compare(house, { ...request, ...watch }),
+    (watch) => compare(house, { ...request, ...watch, whenStopped: 'keep' }),
     'remedies',
     streams,
   );
   if (result === undefined) return exitCode.stopped;
+  if (result.incomplete !== undefined) {
+    if (result.comparison.rows.length === 0) {
+      streams.err('Stopped: nothing was solved yet. There is no result and nothing was written.\n');
+      return exitCode.stopped;
+    }
+    streams.err('Stopped: what follows holds what was done by then.\n');
+  }
   if (result.leftOut.length === names.length) {
     for (const each of result.leftOut) streams.err(`${file}: ${each}.\n`);
     return exitCode.wrongInput;
@@ -96,6 +103,7 @@ export async function compareCommand(
           color: streams.color,
         }),
   );
+  if (result.incomplete !== undefined) return exitCode.stopped;
   const { rows } = result.comparison;
   const none = rows.length > 0 && rows.every(({ sizing }) => sizing.status === 'impossible');
   return none ? exitCode.beyondLimit : exitCode.done;

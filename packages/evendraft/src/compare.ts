@@ -32,7 +32,7 @@ const usualRemedies: readonly OfferOptions[] = [
  * It clears nothing: after any change the house is to be assessed and tested again.
  *
  * @param house - the house without a remedy
- * @param request - remedies, limit set, rank, year, signal and progress
+ * @param request - remedies, limit set, rank, year, signal, what a stop gives, and progress
  * @returns the comparison, plain JSON
  */
 export async function compare(house: House, request: CompareRequest = {}): Promise<Comparison> {
@@ -42,6 +42,7 @@ export async function compare(house: House, request: CompareRequest = {}): Promi
     ...options,
     remedies: offered.flatMap((each) => (each.status === 'offered' ? [each.remedy] : [])),
   });
+  const { stopped } = comparison;
   return {
     schema: 'evendraft-comparison',
     schemaVersion: 1,
@@ -50,6 +51,19 @@ export async function compare(house: House, request: CompareRequest = {}): Promi
     leftOut: offered.flatMap((each, index) =>
       each.status === 'offered' ? [] : [`${remedies[index]!.kind}: ${each.why}`],
     ),
+    ...(stopped === undefined
+      ? {}
+      : {
+          incomplete: {
+            parts: [
+              {
+                work: 'remedies',
+                ...stopped,
+                notProved: 'The others were not sized, so that a better one may be among them.',
+              },
+            ],
+          },
+        }),
     comparison,
   };
 }

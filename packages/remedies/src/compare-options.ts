@@ -1,5 +1,5 @@
 import type { Diffuser } from '@evendraft/house';
-import type { PressureTarget, Remedy, YearOfWeather } from '@evendraft/studies';
+import type { PressureTarget, Remedy, WhenStopped, YearOfWeather } from '@evendraft/studies';
 import type { RankRule } from './rank-rule.js';
 
 /** How remedies are compared. */
@@ -21,5 +21,7 @@ export interface CompareOptions {
   /** Of the fan of powered make-up air; 100 Pa at an efficiency of 0.3 when absent, our choice. */
   readonly supplyFan?: { readonly pressureRisePa: number; readonly efficiency: number };
   readonly signal?: AbortSignal;
+  /** What a stop gives: nothing, or the remedies that are sized by then; nothing when absent. */
+  readonly whenStopped?: WhenStopped;
   readonly onProgress?: (done: number, of: number) => void;
 }

@@ -127,6 +127,22 @@ describe('remedies side by side', () => {
     expect(byMore[0]!.upkeep.length).toBeGreaterThan(byUpkeep[0]!.upkeep.length);
   });
 
+  it('keeps the rows that are done where it is stopped and that was asked, and else gives none', async () => {
+    const controller = new AbortController();
+    const house = inventedRow();
+    const options = {
+      remedies: [speedCap(house, 'hood'), speedCap(house, 'hood')],
+      signal: controller.signal,
+      onProgress: (done: number) => {
+        if (done === 1) controller.abort(new Error('enough'));
+      },
+    };
+    const kept = await compareRemedies(house, defaultLimitSet, { ...options, whenStopped: 'keep' });
+    expect(kept.rows).toHaveLength(1);
+    expect(kept.stopped).toEqual({ done: 1, of: 2 });
+    await expect(compareRemedies(house, defaultLimitSet, options)).rejects.toThrow('enough');
+  });
+
   it('sizes nothing for a house without an appliance that the set limits', async () => {
     const electric = inventedRow({
       appliances: { 'water heater': { vent: 'electric', kind: 'water heater' } },

@@ -1,6 +1,11 @@
 import { compileHouse, type House } from '@evendraft/house';
 import type { LimitSet } from '@evendraft/rules';
-import { exhaustCurveStudy, sizeRemedy, type ExhaustCurveStudy } from '@evendraft/studies';
+import {
+  exhaustCurveStudy,
+  sizeRemedy,
+  type ExhaustCurveStudy,
+  type Stopped,
+} from '@evendraft/studies';
 import type { CompareOptions } from './compare-options.js';
 import { largestAlone } from './internal/largest-alone.js';
 import { remedyRowOf } from './internal/remedy-row-of.js';
@@ -20,6 +25,8 @@ export interface RemedyComparison {
   readonly asItIs?: ExhaustCurveStudy;
   /** Appliances without a limit in the set: nothing here is sized for them. */
   readonly withoutLimit: readonly string[];
+  /** Present where the work was stopped: of how many remedies these are the first. */
+  readonly stopped?: Stopped;
 }
 
 /**
@@ -29,7 +36,7 @@ export interface RemedyComparison {
  *
  * @param house - the house without a remedy
  * @param limitSet - the limits to keep
- * @param options - remedies, ranking, year, signal and progress
+ * @param options - remedies, ranking, year, signal, what a stop gives, and progress
  * @returns rows in the order of the rule; no rows where the set has no limit for any appliance
  */
 export async function compareRemedies(
@@ -46,12 +53,20 @@ export async function compareRemedies(
       : [...wanted, ...targetsAgainstPushing(house, options.highestPa)];
   const withoutLimit = options.targets === undefined ? ofSet.withoutLimit : [];
   const rows: RemedyRow[] = [];
+  let stopped: Stopped | undefined;
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {
-    const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
-    rows.push(await remedyRowOf(house, { remedy, sizing, options }));
+    try {
+      const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
+      rows.push(await remedyRowOf(house, { remedy, sizing, options }));
+    } catch (error) {
+      if (options.whenStopped !== 'keep' || signal?.aborted !== true) throw error;
+      stopped = { done: rows.length, of: remedies.length };
+      break;
+    }
     onProgress?.(index + 1, remedies.length);
   }
-  const asItIs = rows.length === 0 ? undefined : await curveAsItIs(house, signal);
+  const asItIs =
+    rows.length === 0 || stopped !== undefined ? undefined : await curveAsItIs(house, signal);
   return {
     question: 'compare',
     limitSet: limitSet.id,
@@ -59,6 +74,7 @@ export async function compareRemedies(
     rank,
     ...(asItIs === undefined ? {} : { asItIs }),
     withoutLimit,
+    ...(stopped === undefined ? {} : { stopped }),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { House } from '@evendraft/house';
 import type { RemedyComparison } from '@evendraft/remedies';
 import type { PressureTarget, Remedy, SizingResult } from '@evendraft/studies';
+import type { Incomplete } from './incomplete.js';
 
 /** The answer to a question of size, with what it was asked of; plain JSON, versioned. */
 export interface Sizing {
@@ -25,5 +26,7 @@ export interface Comparison {
   readonly house: Pick<House, 'name' | 'digest'>;
   /** Kinds of remedy that this house cannot have, each with the reason as a sentence. */
   readonly leftOut: readonly string[];
+  /** Present where the work was stopped before its end. */
+  readonly incomplete?: Incomplete;
   readonly comparison: RemedyComparison;
 }

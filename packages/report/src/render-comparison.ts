@@ -3,6 +3,7 @@ import { formatQuantity, inUnit, type Dimension } from '@evendraft/units';
 import { countWords } from './internal/count-words.js';
 import { failureSentences } from './internal/failure-words.js';
 import { fullStop } from './internal/full-stop.js';
+import { incompleteWords } from './internal/incomplete-words.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { builtWords, obstacleWords, sizeWords } from './internal/size-words.js';
 import { sourceWords } from './internal/source-words.js';
@@ -26,10 +27,11 @@ export function renderComparison(result: Comparison, options: Options): string {
   const { comparison, house } = result;
   const { rows, rank, withoutLimit } = comparison;
   page.heading(`${house.name}: remedies side by side`);
+  for (const sentence of incompleteWords(result.incomplete)) page.paragraph(sentence);
   page.paragraph(
     `Limit set: ${comparison.limitSet}. Ranked by: ${rank.map(rankWords).join('; ')}.`,
   );
-  if (rows.length === 0) {
+  if (rows.length === 0 && result.incomplete === undefined) {
     page.paragraph('Nothing was sized: the set has no limit for any appliance of the house.');
   } else {
     page.paragraph(

@@ -73,6 +73,16 @@ describe('renderComparison', () => {
     expect(widest(renderComparison(compared, us))).toBeLessThanOrEqual(80);
   });
 
+  it('says first that it was stopped, and what is not shown', () => {
+    const parts = [
+      { work: 'remedies', done: 1, of: 4, notProved: 'A better one may come.' },
+    ] as const;
+    const text = renderComparison({ ...compared, incomplete: { parts } }, us).replace(/\s+/gu, ' ');
+    expect(text).toMatch(
+      /side by side \S+ Incomplete: .* 1 of 4 remedies\. A better one may come\./u,
+    );
+  });
+
   it('says that nothing was sized where no appliance has a limit', () => {
     const none = { ...compared, comparison: { ...compared.comparison, rows: [] } };
     expect(renderComparison(none, us)).toContain('Nothing was sized');
