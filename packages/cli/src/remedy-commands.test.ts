@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { runCommand } from './run-command.js';
+import { run } from '../test-data/run-written.js';
 
 const cottage = `evendraft: 1
 name: Test Cottage 2
@@ -29,22 +29,6 @@ beforeEach(async () => {
 afterEach(async () => {
   await rm(folder, { recursive: true, force: true });
 });
-
-async function run(...args: readonly string[]) {
-  const written = { out: '', err: '' };
-  const code = await runCommand(args, {
-    out: (text) => {
-      written.out += text;
-    },
-    err: (text) => {
-      written.err += text;
-    },
-    width: 80,
-    color: false,
-    progress: false,
-  });
-  return { code, ...written };
-}
 
 describe('evendraft size', () => {
   it('finds a duct for a pressure, in the units asked for', async () => {

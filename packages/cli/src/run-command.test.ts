@@ -2,8 +2,7 @@ import { chmod, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promis
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { CommandStreams } from './command-streams.js';
-import { runCommand } from './run-command.js';
+import { run, runWith } from '../test-data/run-written.js';
 
 const tightHouse = `evendraft: 1
 name: Alder Row 14
@@ -26,27 +25,6 @@ beforeEach(async () => {
 afterEach(async () => {
   await rm(folder, { recursive: true, force: true });
 });
-
-async function run(...args: readonly string[]) {
-  return runWith({}, ...args);
-}
-
-async function runWith(streams: Partial<CommandStreams>, ...args: readonly string[]) {
-  const written = { out: '', err: '' };
-  const code = await runCommand(args, {
-    out: (text) => {
-      written.out += text;
-    },
-    err: (text) => {
-      written.err += text;
-    },
-    width: 80,
-    color: false,
-    progress: false,
-    ...streams,
-  });
-  return { code, ...written };
-}
 
 async function file(name: string, content: string | Uint8Array): Promise<string> {
   const path = join(folder, name);

@@ -1,6 +1,12 @@
 import { compileHouse, type House } from '@evendraft/house';
 import { describe, expect, it } from 'vitest';
-import { constantFlow, device, hole, inventedHouse, weather } from '../test-data/invented-house.js';
+import {
+  constantFlow,
+  device,
+  inventedHouse,
+  passBetween,
+  weather,
+} from '../test-data/invented-house.js';
 import { balanceStudy } from './balance-study.js';
 import { exhaustCurveOfRemedy } from './exhaust-curve-of-remedy.js';
 import { questionOf } from './question-of.js';
@@ -10,17 +16,7 @@ import type { Situation } from './state-balance.js';
 
 const house: House = inventedHouse({
   devices: [device('hood', { low: constantFlow(0.1), high: constantFlow(0.2) }, { zone: 'hall' })],
-  openings: [
-    {
-      id: 'pass',
-      origin: 'openings.pass',
-      zone: 'hall',
-      to: { kind: 'zone', zone: 'utility' },
-      heightM: 1,
-      law: hole(0.2),
-      duringTest: 'open',
-    },
-  ],
+  openings: [passBetween()],
   weathers: [weather('only', 20)],
 });
 const situation: Situation = {

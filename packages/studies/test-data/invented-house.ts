@@ -89,6 +89,19 @@ export function hole(areaM2: number): FlowLawDescription {
   return { kind: 'orifice', areaM2, dischargeCoefficient: 0.6 };
 }
 
+/** A hole of 0.2 m² that is always there between the first two rooms. */
+export function passBetween(): House['openings'][number] {
+  return {
+    id: 'pass',
+    origin: 'openings.pass',
+    zone: 'hall',
+    to: { kind: 'zone', zone: 'utility' },
+    heightM: 1,
+    law: hole(0.2),
+    duringTest: 'open',
+  };
+}
+
 export function leak(coefficientM3PerSPaN: number): FlowLawDescription {
   return { kind: 'powerLaw', coefficientM3PerSPaN, exponent: 0.65 };
 }

@@ -6,9 +6,9 @@ import {
   constantFlow,
   device,
   fan,
-  hole,
   inventedHouse,
   makeUp,
+  passBetween,
   weather,
 } from './invented-house.js';
 
@@ -30,17 +30,7 @@ export function tightHall(
         ),
       ],
       makeUpOpenings: [makeUp('inlet', 'hood')],
-      openings: [
-        {
-          id: 'pass',
-          origin: 'openings.pass',
-          zone: 'hall',
-          to: { kind: 'zone', zone: 'utility' },
-          heightM: 1,
-          law: hole(0.2),
-          duringTest: 'open',
-        },
-      ],
+      openings: [passBetween()],
       weathers: [weather('only', outdoorC)],
     }),
   );

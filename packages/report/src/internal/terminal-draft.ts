@@ -1,4 +1,5 @@
 import type { Verdict } from '@evendraft/rules';
+import type { ApplianceDraft } from '../draft-results.js';
 import {
   calledFor,
   draftIntroduction,
@@ -29,21 +30,10 @@ export function terminalDraft(section: TerminalSection): void {
     return;
   }
   for (const sentence of draftIntroduction(draft)) page.paragraph(sentence);
-  const verdict: Omit<TextColumn, 'header'> = {
-    minimum: 9,
-    dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict),
-  };
+  const verdict = verdictColumn(section);
   if (draft.appliances.length > 0) {
     page.blank();
-    page.table(
-      [
-        { header: 'Appliance', minimum: 9 },
-        { header: 'Suction limit', ...verdict },
-        { header: 'Draft rule', ...verdict },
-        { header: 'Flue and house together', minimum: 9 },
-      ],
-      draft.appliances.map((found) => threeAnswers(found, assessment)),
-    );
+    threeAnswersTable(section, draft.appliances);
   }
   for (const found of draft.appliances) {
     page.blank();
@@ -75,4 +65,30 @@ export function terminalDraft(section: TerminalSection): void {
   for (const { appliance, reason } of draft.notStudied) {
     page.bullet(`Not solved, ${appliance}: ${fullStop(reason)}`);
   }
+}
+
+/**
+ * Suction limit, draft rule, and flue and house together, side by side.
+ *
+ * @param section - page, assessment and printer
+ * @param appliances - those whose flues were solved
+ */
+export function threeAnswersTable(
+  section: TerminalSection,
+  appliances: readonly ApplianceDraft[],
+): void {
+  const verdict = verdictColumn(section);
+  section.page.table(
+    [
+      { header: 'Appliance', minimum: 9 },
+      { header: 'Suction limit', ...verdict },
+      { header: 'Draft rule', ...verdict },
+      { header: 'Flue and house together', minimum: 9 },
+    ],
+    appliances.map((found) => threeAnswers(found, section.assessment)),
+  );
+}
+
+function verdictColumn({ page }: TerminalSection): Omit<TextColumn, 'header'> {
+  return { minimum: 9, dress: (padded, cell) => page.dressVerdict(padded, cell as Verdict) };
 }

@@ -1,10 +1,11 @@
-import { verdictsByUrgency, type RuleFinding, type Verdict } from '@evendraft/rules';
+import { verdictsByUrgency, type RuleFinding } from '@evendraft/rules';
 import type { SolvedAir } from '../air-results.js';
 import { countWords } from './count-words.js';
 import { deepestPerState } from './deepest-per-state.js';
-import { calledFor, threeAnswers } from './draft-words.js';
+import { calledFor } from './draft-words.js';
 import { fullStop } from './full-stop.js';
 import { terminalCuresInShort } from './terminal-cures.js';
+import { threeAnswersTable } from './terminal-draft.js';
 import { terminalFindings, type TerminalSection } from './terminal-findings.js';
 import { terminalBeside } from './terminal-judged-sets.js';
 import { terminalLadder } from './terminal-ladder.js';
@@ -35,7 +36,8 @@ export function terminalWhatDecides(section: TerminalSection, restWith: string):
 }
 
 /** Three answers on each appliance that has a flue, and no more. */
-function flues({ page, assessment }: TerminalSection): void {
+function flues(section: TerminalSection): void {
+  const { page, assessment } = section;
   const { draft } = assessment;
   if (draft === undefined) return;
   page.heading('Draft and spillage');
@@ -43,21 +45,7 @@ function flues({ page, assessment }: TerminalSection): void {
     page.paragraph(fullStop(draft.why));
     return;
   }
-  const verdict = {
-    minimum: 9,
-    dress: (padded: string, cell: string) => page.dressVerdict(padded, cell as Verdict),
-  };
-  if (draft.appliances.length > 0) {
-    page.table(
-      [
-        { header: 'Appliance', minimum: 9 },
-        { header: 'Suction limit', ...verdict },
-        { header: 'Draft rule', ...verdict },
-        { header: 'Flue and house together', minimum: 9 },
-      ],
-      draft.appliances.map((found) => threeAnswers(found, assessment)),
-    );
-  }
+  if (draft.appliances.length > 0) threeAnswersTable(section, draft.appliances);
   for (const { appliance, reason } of draft.notStudied) {
     page.bullet(`Not solved, ${appliance}: ${fullStop(reason)}`);
   }
