@@ -2,7 +2,7 @@ import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
 import type { Kernel } from './internal/kernel.js';
 import { flowOfActive } from './internal/link-flows.js';
-import { factorize, solveFactorized } from './internal/skyline.js';
+import { factorize, solveFactorized } from './internal/zone-matrix.js';
 import { fillMatrix, sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 import { solveNetwork } from './solve-network.js';

@@ -5,8 +5,8 @@ import { describeChords } from './chords.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
 import { groupLinks } from './link-groups.js';
 import { setScenario } from './set-scenario.js';
-import { createSkyline } from './skyline.js';
-import { zoneGraph, zoneOrder } from './zone-order.js';
+import { zoneLayout } from './zone-layout.js';
+import { createZoneMatrix } from './zone-matrix.js';
 
 /** Lays a checked description out in arrays, with the scenario as described in force. */
 export function createKernel(
@@ -26,21 +26,15 @@ export function createKernel(
     from[link] = nodeOf(links[link]!.from);
     to[link] = nodeOf(links[link]!.to);
   }
-  const order = zoneOrder(zoneGraph(zoneCount, from, to));
+  const layout = zoneLayout(zoneCount, from, to);
   const place = new Int32Array(nodeCount);
-  for (let index = 0; index < zoneCount; index++) place[order[index]!] = index;
+  place.set(layout.place);
   for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
-
-  const first = new Int32Array(zoneCount);
-  for (let row = 0; row < zoneCount; row++) first[row] = row;
   let interior = 0;
   for (let link = 0; link < linkCount; link++) {
     const start = (from[link] = place[from[link]!]!);
     const end = (to[link] = place[to[link]!]!);
-    const high = Math.max(start, end);
-    if (high >= zoneCount) continue;
-    interior++;
-    first[high] = Math.min(first[high]!, start, end);
+    if (start < zoneCount && end < zoneCount) interior++;
   }
 
   const descriptions = links.map((link) => link.law);
@@ -71,7 +65,7 @@ export function createKernel(
     chordFlow: arena.floats(linkCount),
   };
   const groups = groupLinks({ laws, descriptions, from, to, zoneCount }, arena);
-  const matrix = createSkyline(first, arena);
+  const matrix = createZoneMatrix(layout, arena);
   const step = arena.floats(zoneCount + 1);
   const bend = arena.floats(zoneCount + 1);
   const pressure = arena.floats(nodeCount);
@@ -116,7 +110,7 @@ export function createKernel(
     interiorCount: 0,
     interiorLink: arena.ints(interior),
     interiorSlot: arena.ints(interior),
-    chords: { state: 'unknown', matrix: createSkyline(first, arena) },
+    chords: { state: 'unknown', matrix: createZoneMatrix(layout, arena) },
 
     iteration: {
       converged: false,

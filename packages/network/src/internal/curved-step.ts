@@ -1,5 +1,5 @@
 import type { Kernel, KernelGroup } from './kernel.js';
-import { solveFactorized } from './skyline.js';
+import { solveFactorized } from './zone-matrix.js';
 
 /** Least part that the bent step keeps of the slope of the potential along the straight one. */
 const leastDescent = 0.3;

@@ -1,5 +1,5 @@
 import type { Kernel } from './kernel.js';
-import { factorize, solveFactorized } from './skyline.js';
+import { factorize, solveFactorized } from './zone-matrix.js';
 import { fillMatrix, gatherRounding, sweepLinks } from './sweep.js';
 
 /** What an attempt to enclose every solution found. */

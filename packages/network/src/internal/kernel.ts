@@ -6,7 +6,7 @@ import type {
   ZoneGroup,
   ZoneTally,
 } from '@evendraft/airflow';
-import type { Skyline } from './skyline.js';
+import type { ZoneMatrix } from './zone-matrix.js';
 
 /**
  * The arrays in which one network is solved, allocated once.
@@ -74,7 +74,7 @@ export interface Kernel {
   readonly interiorLink: Int32Array;
   readonly interiorSlot: Int32Array;
   /** Factors of the matrix of the chords of the links that are on. */
-  readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: Skyline };
+  readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: ZoneMatrix };
 
   readonly iteration: Iteration;
 
@@ -92,7 +92,7 @@ export interface Kernel {
   readonly slopeSum: Float64Array;
   readonly rounding: Float64Array;
   readonly target: Float64Array;
-  readonly matrix: Skyline;
+  readonly matrix: ZoneMatrix;
 }
 
 /** Links of one law, of one record length and class. */

@@ -1,7 +1,7 @@
 import type { Kernel } from './kernel.js';
 import { bendStep } from './curved-step.js';
 import { searchAlongStep } from './line-search.js';
-import { factorize, solveFactorized } from './skyline.js';
+import { factorize, solveFactorized } from './zone-matrix.js';
 import { fillMatrix, sweepLinks } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 

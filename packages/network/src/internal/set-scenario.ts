@@ -2,6 +2,7 @@ import { gravity, inletAir } from '@evendraft/airflow';
 import type { NodeAir, ScenarioBatch } from '../scenario.js';
 import type { Kernel } from './kernel.js';
 import { sumConstants } from './sweep.js';
+import { entryOf } from './zone-matrix.js';
 
 /**
  * Brings one row of a batch into force. Only what differs from the row before is prepared again, so that a
@@ -156,8 +157,7 @@ function packLink(kernel: Kernel, link: number, turns: boolean): number {
   tally.to[active] = Math.min(turned ? from : to, zoneCount);
   if (exterior) return turns ? tally.from[active]! : -1;
   kernel.interiorLink[kernel.interiorCount] = active;
-  kernel.interiorSlot[kernel.interiorCount] =
-    kernel.matrix.rowOffset[Math.max(from, to)]! + Math.min(from, to);
+  kernel.interiorSlot[kernel.interiorCount] = entryOf(kernel.matrix, from, to);
   kernel.interiorCount++;
   return -1;
 }

@@ -17,10 +17,10 @@ export interface Skyline {
   readonly diagonal: Float64Array;
 }
 
-/** An empty matrix for the graph given by the least neighbour of each row. */
-export function createSkyline(first: Int32Array, arena: Arena): Skyline {
+/** An empty matrix for the graph given by the least neighbour of each row, with room for rows and entries of another kind. */
+export function createSkyline(first: Int32Array, arena: Arena, room = noRoom): Skyline {
   const size = first.length;
-  const diagonal = arena.floats(size);
+  const diagonal = arena.floats(size + room.rows);
   const rowOffset = arena.ints(size);
   let length = 0;
   for (let row = 0; row < size; row++) {
@@ -31,10 +31,12 @@ export function createSkyline(first: Int32Array, arena: Arena): Skyline {
     size,
     first,
     rowOffset,
-    entries: arena.floats(length),
+    entries: arena.floats(length + room.entries),
     diagonal,
   };
 }
+
+const noRoom = { rows: 0, entries: 0 };
 
 /**
  * Overwrites the matrix by its factors, the diagonal by the inverse of D.

@@ -1,6 +1,6 @@
 import { bendOf } from './curved-step.js';
 import type { Kernel, KernelGroup } from './kernel.js';
-import { factorize, solveFactorized } from './skyline.js';
+import { factorize, solveFactorized } from './zone-matrix.js';
 import { addToZones, clearSums, fillMatrix, readDifferences } from './sweep.js';
 
 /**
