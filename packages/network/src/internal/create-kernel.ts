@@ -1,6 +1,7 @@
 import { flowLawOf, inletAir } from '@evendraft/airflow';
 import type { NetworkDescription } from '../network-description.js';
 import { createArena } from './arena.js';
+import { createLaggards } from './balance-laggards.js';
 import { describeChords } from './chords.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
 import { groupLinks } from './link-groups.js';
@@ -120,6 +121,7 @@ export function createKernel(
       leastExcess: 0,
       credit: 0,
     },
+    laggards: createLaggards({ zoneCount, linkCount, groups }, arena),
 
     pressure,
     trial: tally.pressurePa,

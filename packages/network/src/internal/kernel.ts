@@ -6,6 +6,7 @@ import type {
   ZoneGroup,
   ZoneTally,
 } from '@evendraft/airflow';
+import type { Laggards } from './balance-laggards.js';
 import type { ZoneMatrix } from './zone-matrix.js';
 
 /**
@@ -77,6 +78,8 @@ export interface Kernel {
   readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: ZoneMatrix };
 
   readonly iteration: Iteration;
+  /** For balancing the last zones of a large network one by one. */
+  readonly laggards: Laggards | undefined;
 
   // The iterate. Pressures by place, boundaries included; the rest by zone place, steps with a 0 for boundaries.
   readonly pressure: Float64Array;

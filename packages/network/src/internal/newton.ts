@@ -1,3 +1,4 @@
+import { balanceLaggards } from './balance-laggards.js';
 import type { Kernel } from './kernel.js';
 import { bendStep } from './curved-step.js';
 import { searchAlongStep } from './line-search.js';
@@ -18,7 +19,7 @@ const stepsOnCredit = 20;
  * `kernel.iteration`. Why it ends is in MATHEMATICS.md; how far it goes along each step is in line-search.ts.
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
-  const { zoneCount, pressure, trial, iteration } = kernel;
+  const { zoneCount, pressure, trial, iteration, laggards } = kernel;
   sweepLinks(kernel, pressure);
   const excess = residualExcess(kernel, tolerance);
   iteration.converged = false;
@@ -38,6 +39,9 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
     iteration.iterations++;
     if (!findStep(kernel, bends)) return;
     if (!searchAlongStep(kernel, tolerance)) return;
+    if (laggards !== undefined && iteration.excess > 1) {
+      balanceLaggards(kernel, laggards, tolerance);
+    }
     for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = trial[zone]!;
   }
   iteration.converged = true;

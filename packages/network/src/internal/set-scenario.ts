@@ -134,6 +134,7 @@ function packLinks(kernel: Kernel): void {
     group.end = kernel.activeCount;
   }
   kernel.verdict = undefined;
+  if (kernel.laggards !== undefined) kernel.laggards.stale = true;
 }
 
 /**

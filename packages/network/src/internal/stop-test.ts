@@ -8,15 +8,9 @@ const leastThrough = 1e-6;
  * The greatest residual of a zone over half the tolerance times the flow through it: the stop test holds at
  * 1 or less. Infinite where a residual is no number.
  */
-export function residualExcess(
-  { zoneCount, residual, through }: Kernel,
-  tolerance: number,
-): number {
-  let largest = 0;
-  for (let zone = 0; zone < zoneCount; zone++) {
-    if (through[zone]! > largest) largest = through[zone]!;
-  }
-  const floor = leastThrough * largest + 1e-300;
+export function residualExcess(kernel: Kernel, tolerance: number): number {
+  const { zoneCount, residual, through } = kernel;
+  const floor = yardstickFloor(kernel);
   let greatest = 0;
   for (let zone = 0; zone < zoneCount; zone++) {
     const yardstick = through[zone]! > floor ? through[zone]! : floor;
@@ -25,6 +19,11 @@ export function residualExcess(
     if (!(size <= greatest)) greatest = size <= Infinity ? size : Infinity;
   }
   return (2 * greatest) / tolerance;
+}
+
+/** The least flow against which the residual of any zone is held [kg/s]. */
+export function yardstickFloor({ through, zoneCount }: Kernel): number {
+  return leastThrough * greatestOf(through, zoneCount) + 1e-300;
 }
 
 /**
