@@ -3,38 +3,29 @@ import type { NetworkDescription } from '../network-description.js';
 import { createArena } from './arena.js';
 import { createLaggards } from './balance-laggards.js';
 import { describeChords } from './chords.js';
+import type { DescriptionIndex } from './index-description.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
 import { groupLinks } from './link-groups.js';
 import { setScenario } from './set-scenario.js';
 import { zoneLayout } from './zone-layout.js';
-import { createZoneMatrix } from './zone-matrix.js';
+import { createZoneMatrix, emptyLike } from './zone-matrix.js';
 
 /** Lays a checked description out in arrays, with the scenario as described in force. */
-export function createKernel(
-  description: NetworkDescription,
-  zoneIndex: ReadonlyMap<string, number>,
-  boundaryIndex: ReadonlyMap<string, number>,
-): Kernel {
+export function createKernel(description: NetworkDescription, index: DescriptionIndex): Kernel {
   const { zones, boundaries, links } = description;
   const zoneCount = zones.length;
   const nodeCount = zoneCount + boundaries.length;
   const linkCount = links.length;
-  const nodeOf = (id: string): number =>
-    zoneIndex.get(id) ?? zoneCount + (boundaryIndex.get(id) ?? 0);
-  const from = new Int32Array(linkCount);
-  const to = new Int32Array(linkCount);
-  for (let link = 0; link < linkCount; link++) {
-    from[link] = nodeOf(links[link]!.from);
-    to[link] = nodeOf(links[link]!.to);
-  }
-  const layout = zoneLayout(zoneCount, from, to);
+  const layout = zoneLayout(zoneCount, index.from, index.to);
   const place = new Int32Array(nodeCount);
   place.set(layout.place);
   for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
+  const from = new Int32Array(linkCount);
+  const to = new Int32Array(linkCount);
   let interior = 0;
   for (let link = 0; link < linkCount; link++) {
-    const start = (from[link] = place[from[link]!]!);
-    const end = (to[link] = place[to[link]!]!);
+    const start = (from[link] = place[index.from[link]!]!);
+    const end = (to[link] = place[index.to[link]!]!);
     if (start < zoneCount && end < zoneCount) interior++;
   }
 
@@ -111,7 +102,7 @@ export function createKernel(
     interiorCount: 0,
     interiorLink: arena.ints(interior),
     interiorSlot: arena.ints(interior),
-    chords: { state: 'unknown', matrix: createZoneMatrix(layout, arena) },
+    chords: { state: 'unknown', matrix: emptyLike(matrix, arena) },
 
     iteration: {
       converged: false,

@@ -31,38 +31,44 @@ export function eliminateFew(graph: ZoneGraph): Elimination {
   const bounds = graph.start;
   const { lists, length } = withoutRepeats(graph);
   const eliminated = new Uint8Array(zoneCount);
-  const zones: number[] = [];
-  const start: number[] = [0];
-  const neighbour: number[] = [];
+  /** Eliminated zones and where their neighbours begin; beyond the last, room to gather those of another. */
+  const zones = new Int32Array(zoneCount);
+  const start = new Int32Array(zoneCount + 1);
+  const neighbour = new Int32Array((zoneCount + 3) * mostNeighbours);
   const turnOf = new Int32Array(zoneCount);
   const seen = new Int32Array(zoneCount).fill(-1);
+  let count = 0;
   let mark = 0;
 
-  /** Appends the neighbours of a zone to a list, itself left out, until there are too many. */
-  const gather = (zone: number, into: number[], most: number): void => {
-    const begin = into.length;
+  /** Writes the neighbours of a zone to an array, itself left out; stops soon after `most`. Returns where they end. */
+  const gather = (zone: number, into: Int32Array, at: number, most: number): number => {
+    let next = at;
     seen[zone] = ++mark;
     const end = bounds[zone]! + length[zone]!;
-    for (let k = bounds[zone]!; k < end && into.length - begin <= most; k++) {
+    for (let k = bounds[zone]!; k < end && next - at <= most; k++) {
       const item = lists[k]!;
       if (item >= 0) {
-        if (seen[item] !== mark) into.push(item);
+        if (seen[item] !== mark) into[next++] = item;
         seen[item] = mark;
         continue;
       }
       const turn = turnOf[~item]!;
-      for (let member = start[turn]!; member < start[turn + 1]!; member++) {
+      const last = start[turn + 1]!;
+      for (let member = start[turn]!; member < last; member++) {
         const other = neighbour[member]!;
-        if (seen[other] !== mark) into.push(other);
+        if (seen[other] === mark) continue;
         seen[other] = mark;
+        into[next++] = other;
       }
     }
+    return next;
   };
 
   /** Takes out of the list of a zone what the clique of `gone`, whose items are marked, now says for it. */
   const replaceByClique = (zone: number, gone: number): void => {
     let end = bounds[zone]!;
-    for (let k = end; k < bounds[zone]! + length[zone]!; k++) {
+    const last = end + length[zone]!;
+    for (let k = end; k < last; k++) {
       const item = lists[k]!;
       if (seen[item >= 0 ? item : ~item] !== mark) lists[end++] = item;
     }
@@ -70,63 +76,63 @@ export function eliminateFew(graph: ZoneGraph): Elimination {
     length[zone] = end - bounds[zone]!;
   };
 
-  const degree = new Int32Array(zoneCount);
+  const degree = length.slice();
   const waiting: number[][] = Array.from({ length: mostNeighbours + 1 }, () => []);
   const next = new Int32Array(mostNeighbours + 1);
-  const scratch: number[] = [];
-  const enrol = (zone: number): void => {
-    scratch.length = 0;
-    gather(zone, scratch, mostNeighbours);
-    degree[zone] = scratch.length;
-    waiting[scratch.length]?.push(zone);
-  };
-  for (let zone = 0; zone < zoneCount; zone++) enrol(zone);
+  for (let zone = 0; zone < zoneCount; zone++) waiting[degree[zone]!]?.push(zone);
   for (let least = 0; least <= mostNeighbours;) {
-    const zone = waiting[least]![next[least]!++];
+    const zone = waiting[least]![next[least]!];
     if (zone === undefined) {
-      next[least]!--;
       least++;
       continue;
     }
+    next[least]!++;
     // A zone waits once for every number of neighbours it has had.
     if (eliminated[zone] === 1 || degree[zone] !== least) continue;
     eliminated[zone] = 1;
-    turnOf[zone] = zones.length;
-    const begin = neighbour.length;
-    gather(zone, neighbour, mostNeighbours);
-    // The cliques that it was in are marked with its neighbours: these lists need none of them any more.
+    turnOf[zone] = count;
+    zones[count] = zone;
+    const begin = start[count]!;
+    const end = gather(zone, neighbour, begin, mostNeighbours);
+    start[++count] = end;
+    // The cliques that it was in are marked like its neighbours: these need none of them in their lists any more.
     for (let k = bounds[zone]!; k < bounds[zone]! + length[zone]!; k++) {
       if (lists[k]! < 0) seen[~lists[k]!] = mark;
     }
-    zones.push(zone);
-    start.push(neighbour.length);
-    for (let k = begin; k < neighbour.length; k++) replaceByClique(neighbour[k]!, zone);
-    for (let k = begin; k < neighbour.length; k++) {
-      enrol(neighbour[k]!);
-      least = Math.min(least, degree[neighbour[k]!]!);
+    for (let k = begin; k < end; k++) replaceByClique(neighbour[k]!, zone);
+    for (let k = begin; k < end; k++) {
+      const other = neighbour[k]!;
+      const now = gather(other, neighbour, end, mostNeighbours) - end;
+      degree[other] = now;
+      waiting[now]?.push(other);
+      if (now < least) least = now;
     }
   }
 
-  const core: number[] = [];
-  const coreStart: number[] = [0];
-  const coreNeighbour: number[] = [];
+  const core = new Int32Array(zoneCount - count);
   const number = new Int32Array(zoneCount);
-  for (let zone = 0; zone < zoneCount; zone++) {
+  let bound = 0;
+  for (let zone = 0, at = 0; zone < zoneCount; zone++) {
     if (eliminated[zone] === 1) continue;
-    number[zone] = core.length;
-    core.push(zone);
-    gather(zone, coreNeighbour, zoneCount);
-    coreStart.push(coreNeighbour.length);
+    number[zone] = at;
+    core[at++] = zone;
+    bound += mostNeighbours * length[zone]!;
+  }
+  const coreStart = new Int32Array(core.length + 1);
+  const coreNeighbour = new Int32Array(bound);
+  let end = 0;
+  for (let at = 0; at < core.length; at++) {
+    const begin = end;
+    end = gather(core[at]!, coreNeighbour, begin, zoneCount);
+    for (let k = begin; k < end; k++) coreNeighbour[k] = number[coreNeighbour[k]!]!;
+    coreStart[at + 1] = end;
   }
   return {
-    zones: Int32Array.from(zones),
-    start: Int32Array.from(start),
-    neighbour: Int32Array.from(neighbour),
-    core: Int32Array.from(core),
-    coreGraph: {
-      start: Int32Array.from(coreStart),
-      neighbour: Int32Array.from(coreNeighbour, (zone) => number[zone]!),
-    },
+    zones: zones.subarray(0, count),
+    start: start.subarray(0, count + 1),
+    neighbour: neighbour.subarray(0, start[count]),
+    core,
+    coreGraph: { start: coreStart, neighbour: coreNeighbour.subarray(0, end) },
   };
 }
 

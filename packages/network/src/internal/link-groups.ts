@@ -29,15 +29,7 @@ interface Shape {
  */
 export function groupLinks(links: LinksToGroup, arena: Arena): KernelGroup[] {
   return shapesOf(links).flatMap(({ recordLength, members, classes }) => {
-    const usual = usualClasses(classes);
-    const byClass = new Map<number, number[]>();
-    members.forEach((link, k) => {
-      const recordClass = usual.has(classes[k]!) ? classes[k]! : 0;
-      const group = byClass.get(recordClass);
-      if (group === undefined) byClass.set(recordClass, [link]);
-      else group.push(link);
-    });
-    return [...byClass].map(([recordClass, group]): KernelGroup => {
+    return [...membersByClass(members, classes)].map(([recordClass, group]): KernelGroup => {
       const law = links.laws[group[0]!]!;
       return {
         law,
@@ -77,10 +69,36 @@ function shapesOf({ laws, descriptions }: LinksToGroup): Shape[] {
   return shapes;
 }
 
-/** Classes that enough links share, found by sorting: most of thousands of random exponents are alone. */
+function membersByClass(
+  members: readonly number[],
+  classes: readonly number[],
+): Map<number, readonly number[]> {
+  const usual = usualClasses(classes);
+  if (usual.size === 0) return new Map([[0, members]]);
+  const byClass = new Map<number, number[]>();
+  members.forEach((link, k) => {
+    const recordClass = usual.has(classes[k]!) ? classes[k]! : 0;
+    const group = byClass.get(recordClass);
+    if (group === undefined) byClass.set(recordClass, [link]);
+    else group.push(link);
+  });
+  return byClass;
+}
+
+/**
+ * Classes that enough links share, found by sorting those that share a rough hash with enough others: most of
+ * thousands of random exponents are alone.
+ */
 function usualClasses(classes: readonly number[]): ReadonlySet<number> {
-  const sorted = Float64Array.from(classes).sort();
   const usual = new Set<number>();
+  if (classes.length < smallestGroup) return usual;
+  const mask = 2 ** Math.ceil(Math.log2(4 * classes.length)) - 1;
+  const hash = (value: number): number => (value * 1e9) & mask;
+  const counts = new Int32Array(mask + 1);
+  for (let k = 0; k < classes.length; k++) counts[hash(classes[k]!)]!++;
+  const sorted = Float64Array.from(
+    classes.filter((value) => counts[hash(value)]! >= smallestGroup),
+  ).sort();
   for (let k = 0; k + smallestGroup <= sorted.length; k++) {
     if (sorted[k] === sorted[k + smallestGroup - 1]) usual.add(sorted[k]!);
   }

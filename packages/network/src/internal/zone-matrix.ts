@@ -55,6 +55,17 @@ export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
   return matrix;
 }
 
+/** An empty matrix of the same pattern. */
+export function emptyLike(matrix: ZoneMatrix, arena: Arena): ZoneMatrix {
+  const { entries, diagonal, whole } = matrix;
+  return {
+    ...matrix,
+    entries: arena.floats(entries.length),
+    diagonal: arena.floats(diagonal.length),
+    whole: arena.floats(whole.length),
+  };
+}
+
 /** Place in `entries` of two neighbouring zones. */
 export function entryOf(
   { size, rowOffset, columns, layout }: ZoneMatrix,
