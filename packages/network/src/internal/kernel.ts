@@ -107,6 +107,8 @@ export interface KernelGroup extends ZoneGroup {
   readonly tallyStartBlock: TallyBlock | undefined;
   /** Indices in the description; links with an end at a boundary first. */
   readonly members: Int32Array;
+  /** The same in the order of the description, in which its objects lie in memory. */
+  readonly described: Int32Array;
 }
 
 /** Numbers of the description, by node place or by link. */

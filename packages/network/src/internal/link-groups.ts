@@ -37,6 +37,7 @@ export function groupLinks(links: LinksToGroup, arena: Arena): KernelGroup[] {
         tallyBlock: law.tallyBlock,
         tallyStartBlock: law.tallyStartBlock,
         members: inOrder(group, links),
+        described: Int32Array.from(group),
         recordLength,
         recordClass,
         records: arena.floats(recordLength * group.length),

@@ -165,11 +165,15 @@ function packLink(kernel: Kernel, link: number, turns: boolean): number {
 
 /** Writes the records of all active laws, and their chords. */
 function prepareRecords(kernel: Kernel): void {
-  const { preparation, tally, described, scale, from, to, activeSign, laws, descriptions } = kernel;
+  const { preparation, tally, described, scale, from, to, laws, descriptions } = kernel;
+  const { activePlace, activeSign } = kernel;
   for (const group of kernel.groups) {
     preparation.records = group.records;
-    for (let place = group.begin; place < group.end; place++) {
-      const link = kernel.activeLink[place]!;
+    // Thousands of descriptions are read twice as fast in their own order.
+    for (let k = 0; k < group.described.length; k++) {
+      const link = group.described[k]!;
+      const place = activePlace[link]!;
+      if (place < 0) continue;
       const turned = activeSign[place]! < 0;
       loadInlet(kernel, turned ? to[link]! : from[link]!, preparation.from);
       loadInlet(kernel, turned ? from[link]! : to[link]!, preparation.to);
