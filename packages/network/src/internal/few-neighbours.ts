@@ -27,59 +27,15 @@ export interface Elimination {
  * @returns the order of elimination, and what is left
  */
 export function eliminateFew(graph: ZoneGraph): Elimination {
-  const zoneCount = graph.start.length - 1;
-  const bounds = graph.start;
-  const { lists, length } = withoutRepeats(graph);
-  const eliminated = new Uint8Array(zoneCount);
-  /** Eliminated zones and where their neighbours begin; beyond the last, room to gather those of another. */
+  const quotient = quotientOf(graph);
+  const { length, start, neighbour, turnOf, found } = quotient;
+  const zoneCount = length.length;
   const zones = new Int32Array(zoneCount);
-  const start = new Int32Array(zoneCount + 1);
-  const neighbour = new Int32Array((zoneCount + 3) * mostNeighbours);
-  const turnOf = new Int32Array(zoneCount);
-  const seen = new Int32Array(zoneCount).fill(-1);
-  let count = 0;
-  let mark = 0;
-
-  /** Writes the neighbours of a zone to an array, itself left out; stops soon after `most`. Returns where they end. */
-  const gather = (zone: number, into: Int32Array, at: number, most: number): number => {
-    let next = at;
-    seen[zone] = ++mark;
-    const end = bounds[zone]! + length[zone]!;
-    for (let k = bounds[zone]!; k < end && next - at <= most; k++) {
-      const item = lists[k]!;
-      if (item >= 0) {
-        if (seen[item] !== mark) into[next++] = item;
-        seen[item] = mark;
-        continue;
-      }
-      const turn = turnOf[~item]!;
-      const last = start[turn + 1]!;
-      for (let member = start[turn]!; member < last; member++) {
-        const other = neighbour[member]!;
-        if (seen[other] === mark) continue;
-        seen[other] = mark;
-        into[next++] = other;
-      }
-    }
-    return next;
-  };
-
-  /** Takes out of the list of a zone what the clique of `gone`, whose items are marked, now says for it. */
-  const replaceByClique = (zone: number, gone: number): void => {
-    let end = bounds[zone]!;
-    const last = end + length[zone]!;
-    for (let k = end; k < last; k++) {
-      const item = lists[k]!;
-      if (seen[item >= 0 ? item : ~item] !== mark) lists[end++] = item;
-    }
-    lists[end++] = ~gone;
-    length[zone] = end - bounds[zone]!;
-  };
-
   const degree = length.slice();
   const waiting: number[][] = Array.from({ length: mostNeighbours + 1 }, () => []);
   const next = new Int32Array(mostNeighbours + 1);
   for (let zone = 0; zone < zoneCount; zone++) waiting[degree[zone]!]?.push(zone);
+  let count = 0;
   for (let least = 0; least <= mostNeighbours;) {
     const zone = waiting[least]![next[least]!];
     if (zone === undefined) {
@@ -88,52 +44,132 @@ export function eliminateFew(graph: ZoneGraph): Elimination {
     }
     next[least]!++;
     // A zone waits once for every number of neighbours it has had.
-    if (eliminated[zone] === 1 || degree[zone] !== least) continue;
-    eliminated[zone] = 1;
-    turnOf[zone] = count;
-    zones[count] = zone;
+    if (turnOf[zone]! >= 0 || degree[zone] !== least) continue;
     const begin = start[count]!;
-    const end = gather(zone, neighbour, begin, mostNeighbours);
-    start[++count] = end;
-    // The cliques that it was in are marked like its neighbours: these need none of them in their lists any more.
-    for (let k = bounds[zone]!; k < bounds[zone]! + length[zone]!; k++) {
-      if (lists[k]! < 0) seen[~lists[k]!] = mark;
-    }
-    for (let k = begin; k < end; k++) replaceByClique(neighbour[k]!, zone);
+    const end = begin + gather(quotient, zone, mostNeighbours);
+    for (let k = begin; k < end; k++) neighbour[k] = found[k - begin]!;
+    turnOf[zone] = count;
+    zones[count++] = zone;
+    start[count] = end;
+    becomeClique(quotient, zone);
     for (let k = begin; k < end; k++) {
       const other = neighbour[k]!;
-      const now = gather(other, neighbour, end, mostNeighbours) - end;
+      const now = gather(quotient, other, mostNeighbours);
       degree[other] = now;
       waiting[now]?.push(other);
       if (now < least) least = now;
     }
   }
-
-  const core = new Int32Array(zoneCount - count);
-  const number = new Int32Array(zoneCount);
-  let bound = 0;
-  for (let zone = 0, at = 0; zone < zoneCount; zone++) {
-    if (eliminated[zone] === 1) continue;
-    number[zone] = at;
-    core[at++] = zone;
-    bound += mostNeighbours * length[zone]!;
-  }
-  const coreStart = new Int32Array(core.length + 1);
-  const coreNeighbour = new Int32Array(bound);
-  let end = 0;
-  for (let at = 0; at < core.length; at++) {
-    const begin = end;
-    end = gather(core[at]!, coreNeighbour, begin, zoneCount);
-    for (let k = begin; k < end; k++) coreNeighbour[k] = number[coreNeighbour[k]!]!;
-    coreStart[at + 1] = end;
-  }
   return {
     zones: zones.subarray(0, count),
     start: start.subarray(0, count + 1),
     neighbour: neighbour.subarray(0, start[count]),
-    core,
-    coreGraph: { start: coreStart, neighbour: coreNeighbour.subarray(0, end) },
+    ...graphOfRest(quotient, zoneCount - count),
   };
+}
+
+/** What each zone is next to: zones, and cliques that an eliminated zone ~k stands for. */
+interface QuotientGraph {
+  /** Lists of zones and cliques, one a zone: where each begins, and how long it is. */
+  readonly bounds: Int32Array;
+  readonly lists: Int32Array;
+  readonly length: Int32Array;
+  /** The turn at which a zone was eliminated, or −1; by turn, bounds of its clique in `neighbour`. */
+  readonly turnOf: Int32Array;
+  readonly start: Int32Array;
+  readonly neighbour: Int32Array;
+  /** The neighbours gathered last, and who was seen at that. */
+  readonly found: Int32Array;
+  readonly seen: Int32Array;
+  mark: number;
+}
+
+function quotientOf(graph: ZoneGraph): QuotientGraph {
+  const zoneCount = graph.start.length - 1;
+  return {
+    bounds: graph.start,
+    ...withoutRepeats(graph),
+    turnOf: new Int32Array(zoneCount).fill(-1),
+    start: new Int32Array(zoneCount + 1),
+    neighbour: new Int32Array(zoneCount * mostNeighbours),
+    found: new Int32Array(zoneCount + mostNeighbours),
+    seen: new Int32Array(zoneCount),
+    mark: 0,
+  };
+}
+
+/** Finds the neighbours of a zone; stops soon after `most`. Returns how many. */
+function gather(quotient: QuotientGraph, zone: number, most: number): number {
+  const { bounds, lists, length, turnOf, start, neighbour, found, seen } = quotient;
+  const mark = ++quotient.mark;
+  seen[zone] = mark;
+  let count = 0;
+  const end = bounds[zone]! + length[zone]!;
+  for (let k = bounds[zone]!; k < end && count <= most; k++) {
+    const item = lists[k]!;
+    if (item >= 0) {
+      if (seen[item] !== mark) found[count++] = item;
+      seen[item] = mark;
+      continue;
+    }
+    const turn = turnOf[~item]!;
+    const last = start[turn + 1]!;
+    for (let member = start[turn]!; member < last; member++) {
+      const other = neighbour[member]!;
+      if (seen[other] === mark) continue;
+      seen[other] = mark;
+      found[count++] = other;
+    }
+  }
+  return count;
+}
+
+/** Puts a zone that has just been eliminated into the lists of its neighbours, for all that it now stands for. */
+function becomeClique(quotient: QuotientGraph, zone: number): void {
+  const { bounds, lists, length, turnOf, start, neighbour, seen, mark } = quotient;
+  // Beside its neighbours, which are marked, these are the cliques that it was in.
+  for (let k = bounds[zone]!; k < bounds[zone]! + length[zone]!; k++) {
+    if (lists[k]! < 0) seen[~lists[k]!] = mark;
+  }
+  const turn = turnOf[zone]!;
+  for (let member = start[turn]!; member < start[turn + 1]!; member++) {
+    const other = neighbour[member]!;
+    let end = bounds[other]!;
+    const last = end + length[other]!;
+    for (let k = end; k < last; k++) {
+      const item = lists[k]!;
+      if (seen[item >= 0 ? item : ~item] !== mark) lists[end++] = item;
+    }
+    lists[end++] = ~zone;
+    length[other] = end - bounds[other]!;
+  }
+}
+
+/** The zones that are left, and their graph in their own numbers. */
+function graphOfRest(
+  quotient: QuotientGraph,
+  coreCount: number,
+): Pick<Elimination, 'core' | 'coreGraph'> {
+  const { length, turnOf, found } = quotient;
+  const zoneCount = length.length;
+  const core = new Int32Array(coreCount);
+  const number = new Int32Array(zoneCount);
+  let most = 0;
+  for (let zone = 0, at = 0; zone < zoneCount; zone++) {
+    if (turnOf[zone]! >= 0) continue;
+    number[zone] = at;
+    core[at++] = zone;
+    most += mostNeighbours * length[zone]!;
+  }
+  const start = new Int32Array(coreCount + 1);
+  const neighbour = new Int32Array(most);
+  let end = 0;
+  for (let at = 0; at < coreCount; at++) {
+    const count = gather(quotient, core[at]!, zoneCount);
+    for (let k = 0; k < count; k++) neighbour[end++] = number[found[k]!]!;
+    start[at + 1] = end;
+  }
+  return { core, coreGraph: { start, neighbour: neighbour.subarray(0, end) } };
 }
 
 /** The lists of neighbours with each named once, and their lengths. */
