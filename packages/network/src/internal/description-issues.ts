@@ -58,8 +58,9 @@ export function descriptionIssues(description: NetworkDescription): LookedThroug
     pushOutside(issues, node.pressurePa, { origin: node.origin, field: 'pressurePa' });
   }
   for (let link = 0; link < links.length; link++) {
-    const known = { from: index.from[link]! >= 0, to: index.to[link]! >= 0 };
-    pushLinkIssues(issues, links[link]!, known);
+    if (index.from[link]! < 0) issues.push(unknownEnd(links[link]!, 'from'));
+    if (index.to[link]! < 0) issues.push(unknownEnd(links[link]!, 'to'));
+    pushLinkIssues(issues, links[link]!);
   }
   return { issues, index };
 }
@@ -72,18 +73,12 @@ function pushNodeIssues(issues: NetworkIssue[], node: ZoneDescription): void {
   pushAirIssues(issues, node.air, { origin: node.origin, prefix: 'air.' });
 }
 
-function pushLinkIssues(
-  issues: NetworkIssue[],
-  link: LinkDescription,
-  known: { readonly from: boolean; readonly to: boolean },
-): void {
+function unknownEnd(link: LinkDescription, field: 'from' | 'to'): NetworkIssue {
+  return issue('UnknownEnd', link.origin, { field, found: String(link[field]) });
+}
+
+function pushLinkIssues(issues: NetworkIssue[], link: LinkDescription): void {
   const { origin, from, to, fromHeightM, toHeightM, columnAir } = link;
-  if (!known.from) {
-    issues.push(issue('UnknownEnd', origin, { field: 'from', found: String(from) }));
-  }
-  if (!known.to) {
-    issues.push(issue('UnknownEnd', origin, { field: 'to', found: String(to) }));
-  }
   if (from === to) issues.push(issue('LinkToItself', origin, { found: String(from) }));
   // Looked at first, as naming the place of every number of every link takes longer than looking.
   if (!isWithin(fromHeightM, ranges.heightM)) {
