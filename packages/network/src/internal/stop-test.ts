@@ -56,6 +56,6 @@ export function withinRounding(kernel: Kernel, tolerance: number): boolean {
 
 function greatestOf(values: Float64Array, count: number): number {
   let greatest = 0;
-  for (let zone = 0; zone < count; zone++) greatest = Math.max(greatest, values[zone]!);
+  for (let zone = 0; zone < count; zone++) if (values[zone]! > greatest) greatest = values[zone]!;
   return greatest;
 }

@@ -14,41 +14,41 @@ import type { ZoneLayout } from './zone-layout.js';
  * In floors of rooms every second zone has few neighbours, and eliminating these halves the work; in a loose network of
  * long corridors hardly a zone is left. Small networks have a skyline only.
  */
-export interface ZoneMatrix extends Skyline {
-  readonly layout: ZoneLayout;
+export interface ZoneMatrix extends Skyline, Columns {
+  /** The diagonal before it is factorized, against which a pivot is judged; empty where nothing is eliminated. */
+  readonly whole: Float64Array;
+}
+
+/** The zones that are eliminated, after those of the skyline. */
+interface Columns {
+  readonly early: number;
+  /** Places of the neighbours of each at its turn: bounds in `neighbour`, one a zone and one more. */
+  readonly start: Int32Array;
+  readonly neighbour: Int32Array;
   /** Where the entries of the columns begin in `entries`, after the skyline's. */
   readonly columns: number;
   /** Two by two, the neighbours of a zone become neighbours: the entry of each such pair, zone after zone. */
   readonly pairEntry: Int32Array;
-  /** The diagonal before it is factorized, against which a pivot is judged. */
-  readonly whole: Float64Array;
 }
 
 /** An empty matrix. */
 export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
   const { first, start, neighbour } = layout;
-  const skyline = createSkyline(first, arena, {
-    rows: start.length - 1,
-    entries: neighbour.length,
-  });
+  const early = start.length - 1;
+  const skyline = createSkyline(first, arena, { rows: early, entries: neighbour.length });
   const columns = skyline.entries.length - neighbour.length;
   let pairs = 0;
-  for (let k = 0; k + 1 < start.length; k++) {
+  for (let k = 0; k < early; k++) {
     const count = start[k + 1]! - start[k]!;
     pairs += (count * (count - 1)) / 2;
   }
-  const matrix: ZoneMatrix = {
-    ...skyline,
-    layout,
-    columns,
-    pairEntry: arena.ints(pairs),
-    whole: arena.floats(start.length > 1 ? skyline.diagonal.length : 0),
-  };
+  const pairEntry = arena.ints(pairs);
+  const matrix = matrixOf(skyline, { early, start, neighbour, columns, pairEntry }, arena);
   let pair = 0;
-  for (let k = 0; k + 1 < start.length; k++) {
+  for (let k = 0; k < early; k++) {
     for (let one = start[k]!; one < start[k + 1]!; one++) {
       for (let other = start[k]!; other < one; other++) {
-        matrix.pairEntry[pair++] = entryOf(matrix, neighbour[one]!, neighbour[other]!);
+        pairEntry[pair++] = entryOf(matrix, neighbour[one]!, neighbour[other]!);
       }
     }
   }
@@ -57,18 +57,36 @@ export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
 
 /** An empty matrix of the same pattern. */
 export function emptyLike(matrix: ZoneMatrix, arena: Arena): ZoneMatrix {
-  const { entries, diagonal, whole } = matrix;
+  const entries = arena.floats(matrix.entries.length);
+  const diagonal = arena.floats(matrix.diagonal.length);
+  return matrixOf({ ...matrix, entries, diagonal }, matrix, arena);
+}
+
+/** All matrices are made here, so that they have one form and the loops are compiled for it alone. */
+function matrixOf(
+  { size, first, rowOffset, entries, diagonal }: Skyline,
+  { early, start, neighbour, columns, pairEntry }: Columns,
+  arena: Arena,
+): ZoneMatrix {
+  const whole = arena.floats(early > 0 ? diagonal.length : 0);
   return {
-    ...matrix,
-    entries: arena.floats(entries.length),
-    diagonal: arena.floats(diagonal.length),
-    whole: arena.floats(whole.length),
+    size,
+    first,
+    rowOffset,
+    entries,
+    diagonal,
+    early,
+    start,
+    neighbour,
+    columns,
+    pairEntry,
+    whole,
   };
 }
 
 /** Place in `entries` of two neighbouring zones. */
 export function entryOf(
-  { size, rowOffset, columns, layout }: ZoneMatrix,
+  { size, rowOffset, columns, start, neighbour }: ZoneMatrix,
   one: number,
   other: number,
 ): number {
@@ -78,7 +96,6 @@ export function entryOf(
   // The column is that of the zone that goes first.
   const gone = low < size ? high : low;
   const stays = gone === high ? low : high;
-  const { start, neighbour } = layout;
   for (let k = start[gone - size]!; k < start[gone - size + 1]!; k++) {
     if (neighbour[k] === stays) return columns + k;
   }
@@ -91,26 +108,19 @@ export function entryOf(
  * @returns false when a pivot is not positive beyond rounding: the matrix is singular
  */
 export function factorize(matrix: ZoneMatrix): boolean {
+  if (matrix.early === 0) return factorizeCore(matrix);
   const { size, diagonal, whole } = matrix;
-  if (whole.length === 0) return factorizeCore(matrix);
   whole.set(diagonal);
   if (!eliminateColumns(matrix) || !factorizeCore(matrix)) return false;
   for (let row = 0; row < size; row++) if (!isSound(1 / diagonal[row]!, whole[row]!)) return false;
   return true;
 }
 
-function eliminateColumns({
-  size,
-  entries,
-  diagonal,
-  whole,
-  layout,
-  columns,
-  pairEntry,
-}: ZoneMatrix): boolean {
-  const { start, neighbour } = layout;
+function eliminateColumns(matrix: ZoneMatrix): boolean {
+  const { size, entries, diagonal, whole } = matrix;
+  const { early, start, neighbour, columns, pairEntry } = matrix;
   let pair = 0;
-  for (let k = 0; k + 1 < start.length; k++) {
+  for (let k = 0; k < early; k++) {
     const pivot = diagonal[size + k]!;
     if (!isSound(pivot, whole[size + k]!)) return false;
     const inverse = 1 / pivot;
@@ -139,9 +149,12 @@ function isSound(pivot: number, original: number): boolean {
 
 /** Replaces the right-hand side by the solution, with the factors. */
 export function solveFactorized(matrix: ZoneMatrix, vector: Float64Array): void {
-  const { size, entries, diagonal, layout, columns } = matrix;
-  const { start, neighbour } = layout;
-  for (let k = 0; k + 1 < start.length; k++) {
+  if (matrix.early === 0) {
+    solveCore(matrix, vector);
+    return;
+  }
+  const { size, entries, diagonal, early, start, neighbour, columns } = matrix;
+  for (let k = 0; k < early; k++) {
     const value = vector[size + k]!;
     for (let one = start[k]!; one < start[k + 1]!; one++) {
       const zone = neighbour[one]!;
@@ -149,7 +162,7 @@ export function solveFactorized(matrix: ZoneMatrix, vector: Float64Array): void 
     }
   }
   solveCore(matrix, vector);
-  for (let k = start.length - 2; k >= 0; k--) {
+  for (let k = early - 1; k >= 0; k--) {
     let value = vector[size + k]! * diagonal[size + k]!;
     for (let one = start[k]!; one < start[k + 1]!; one++) {
       value -= entries[columns + one]! * vector[neighbour[one]!]!;
