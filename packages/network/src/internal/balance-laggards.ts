@@ -1,5 +1,4 @@
-import type { LawGroup, LinkState } from '@evendraft/airflow';
-import type { Kernel, KernelGroup } from './kernel.js';
+import type { Kernel, KernelGroup, Laggards } from './kernel.js';
 import { residualExcess, yardstickFloor } from './stop-test.js';
 import { sweepLinks } from './sweep.js';
 
@@ -18,20 +17,6 @@ const mostLinks = 32;
 const mostTrials = 30;
 /** Steps of a solve after which laggards are looked for. */
 const lastStep = 10;
-
-/** Room to evaluate the links of one zone. */
-export interface Laggards {
-  readonly queue: Int32Array;
-  readonly queued: Uint8Array;
-  /** The part of each group that is at the zone, laid out for its law. */
-  readonly parts: readonly (LawGroup & { readonly law: KernelGroup['law'] })[];
-  readonly state: LinkState;
-  /** By link of the zone: 1 where it leaves the zone, −1 where it enters; what it sees beside that; its flow before. */
-  readonly sign: Float64Array;
-  readonly drivePa: Float64Array;
-  readonly before: Float64Array;
-  readonly other: Int32Array;
-}
 
 /** What balancing laggards needs; undefined for a small network, which does without. */
 export function createLaggards(

@@ -5,7 +5,6 @@ import type {
   LinkState,
   Preparation,
 } from '@evendraft/airflow';
-import type { Laggards } from './balance-laggards.js';
 import type { Loops } from './loops.js';
 import type { ZoneMatrix } from './zone-matrix.js';
 
@@ -126,6 +125,20 @@ export interface KernelGroup extends LawGroup {
   readonly address: number;
   /** Indices in the description. */
   readonly members: Int32Array;
+}
+
+/** Room to evaluate the links of one zone. */
+export interface Laggards {
+  readonly queue: Int32Array;
+  readonly queued: Uint8Array;
+  /** The part of each group that is at the zone, laid out for its law. */
+  readonly parts: readonly (LawGroup & { readonly law: KernelGroup['law'] })[];
+  readonly state: LinkState;
+  /** By link of the zone: 1 where it leaves the zone, −1 where it enters; what it sees beside that; its flow before. */
+  readonly sign: Float64Array;
+  readonly drivePa: Float64Array;
+  readonly before: Float64Array;
+  readonly other: Int32Array;
 }
 
 /** Numbers of the description, by node place or by link. */

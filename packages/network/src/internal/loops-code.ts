@@ -1,4 +1,4 @@
-// Made from loops/ by npm run build:loops -w @evendraft/network; not to be edited.
+// Made from the sources in loops/ by npm run build:loops; not to be edited.
 
 /** The compiled loops, as base64. */
 export const loopsCode =

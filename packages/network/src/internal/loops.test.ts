@@ -1,18 +1,10 @@
 import { flowLaws } from '@evendraft/airflow';
 import { expect, it } from 'vitest';
-import { compiledLoops } from '../../loops/compile.mjs';
 import { inOneMemory } from './arena.js';
-import { loopsCode } from './loops-code.js';
 import { networkRecordLength, writeNetworkRecord } from './network-record.js';
 
 const { powerLaw } = flowLaws;
 const count = 400;
-
-it('the compiled loops are those that their sources give', async () => {
-  const text = await compiledLoops();
-  const quoted = [...text.matchAll(/'([^']*)'/g)].map((match) => match[1]!);
-  expect(quoted.join('')).toBe(loopsCode);
-});
 
 it('the compiled power law gives the very numbers of the block of the law', () => {
   const { state, records, loops, record } = powerLaws();

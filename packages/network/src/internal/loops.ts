@@ -11,9 +11,7 @@ export interface Loops {
   tangents(network: number): void;
   bendsAtTrial(network: number): void;
   bendsAfterStep(network: number): void;
-  // eslint-disable-next-line max-params -- numbers are all that can be given to them
   powerLaw(network: number, records: number, begin: number, end: number): void;
-  // eslint-disable-next-line max-params -- likewise
   powerLawInverse(network: number, records: number, begin: number, end: number): void;
   sums(network: number): void;
   tangentSums(network: number): void;

@@ -1,9 +1,14 @@
-// Compiles the loops into `src/internal/loops-code.ts`. A test compiles them anew and compares.
+// Compiles the loops of @evendraft/network into a file of its sources. A test compiles them anew and compares.
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import asc from 'assemblyscript/asc';
 
-const folder = fileURLToPath(new URL('.', import.meta.url));
+const folder = fileURLToPath(new URL('../../network/loops', import.meta.url));
+
+/** Where the result is kept. */
+export const loopsCodeFile = fileURLToPath(
+  new URL('../../network/src/internal/loops-code.ts', import.meta.url),
+);
 
 /** @returns {Promise<string>} the text of the file */
 export async function compiledLoops() {
@@ -20,7 +25,7 @@ export async function compiledLoops() {
     .toString('base64')
     .match(/.{1,92}/g)
     .map((line) => `  '${line}'`);
-  return `// Made from loops/ by npm run build:loops -w @evendraft/network; not to be edited.
+  return `// Made from the sources in loops/ by npm run build:loops; not to be edited.
 
 /** The compiled loops, as base64. */
 export const loopsCode =
@@ -29,6 +34,5 @@ ${lines.join(' +\n')};
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const file = fileURLToPath(new URL('../src/internal/loops-code.ts', import.meta.url));
-  writeFileSync(file, await compiledLoops());
+  writeFileSync(loopsCodeFile, await compiledLoops());
 }
