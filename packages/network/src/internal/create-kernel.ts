@@ -4,6 +4,7 @@ import type { Arena } from './arena.js';
 import { inOneMemory } from './arena.js';
 import { createLaggards } from './balance-laggards.js';
 import { describeChords } from './chords.js';
+import type { DescriptionIndex } from './index-description.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
 import type { LinkGroup } from './link-groups.js';
 import { groupLinks } from './link-groups.js';
@@ -11,34 +12,24 @@ import { networkRecordLength, writeNetworkRecord } from './network-record.js';
 import { setScenario } from './set-scenario.js';
 import type { ZoneLayout } from './zone-layout.js';
 import { zoneLayout } from './zone-layout.js';
-import { bytesOfMatrices, createZoneMatrix, likeZoneMatrix } from './zone-matrix.js';
+import { bytesOfMatrices, createZoneMatrix, emptyLike } from './zone-matrix.js';
 
 /** Lays a checked description out in arrays, with the scenario as described in force. */
-export function createKernel(
-  description: NetworkDescription,
-  zoneIndex: ReadonlyMap<string, number>,
-  boundaryIndex: ReadonlyMap<string, number>,
-): Kernel {
+export function createKernel(description: NetworkDescription, index: DescriptionIndex): Kernel {
   const { zones, boundaries, links } = description;
   const zoneCount = zones.length;
   const nodeCount = zoneCount + boundaries.length;
   const linkCount = links.length;
-  const nodeOf = (id: string): number =>
-    zoneIndex.get(id) ?? zoneCount + (boundaryIndex.get(id) ?? 0);
-  const from = new Int32Array(linkCount);
-  const to = new Int32Array(linkCount);
-  for (let link = 0; link < linkCount; link++) {
-    from[link] = nodeOf(links[link]!.from);
-    to[link] = nodeOf(links[link]!.to);
-  }
-  const layout = zoneLayout(zoneCount, from, to);
+  const layout = zoneLayout(zoneCount, index.from, index.to);
   const place = new Int32Array(nodeCount);
   place.set(layout.place);
   for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
+  const from = new Int32Array(linkCount);
+  const to = new Int32Array(linkCount);
   let interior = 0;
   for (let link = 0; link < linkCount; link++) {
-    const start = (from[link] = place[from[link]!]!);
-    const end = (to[link] = place[to[link]!]!);
+    const start = (from[link] = place[index.from[link]!]!);
+    const end = (to[link] = place[index.to[link]!]!);
     if (start < zoneCount && end < zoneCount) interior++;
   }
 
@@ -150,12 +141,13 @@ function arraysOf(
   const record = arena.ints(networkRecordLength);
   const byZone = (): Float64Array => arena.floats(zoneCount + 1);
   const byLink = (): Float64Array => arena.floats(linkCount);
-  const groups = linkGroups.map(({ law, recordLength, members }) => {
+  const groups = linkGroups.map(({ law, recordLength, members, described }) => {
     const records = arena.floats(recordLength * members.length);
     return {
       law,
       recordLength,
       members,
+      described,
       records,
       begin: 0,
       end: 0,
@@ -187,7 +179,7 @@ function arraysOf(
     interiorLink: arena.ints(interior),
     interiorEntry: arena.ints(interior),
     matrix,
-    chords: { state: 'unknown' as const, matrix: likeZoneMatrix(matrix, arena) },
+    chords: { state: 'unknown' as const, matrix: emptyLike(matrix, arena) },
   };
   writeNetworkRecord(record, zoneCount, arrays);
   return {

@@ -27,107 +27,149 @@ export interface Elimination {
  * @returns the order of elimination, and what is left
  */
 export function eliminateFew(graph: ZoneGraph): Elimination {
-  const zoneCount = graph.start.length - 1;
-  const bounds = graph.start;
-  const { lists, length } = withoutRepeats(graph);
-  const eliminated = new Uint8Array(zoneCount);
-  const zones: number[] = [];
-  const start: number[] = [0];
-  const neighbour: number[] = [];
-  const turnOf = new Int32Array(zoneCount);
-  const seen = new Int32Array(zoneCount).fill(-1);
-  let mark = 0;
-
-  /** Appends the neighbours of a zone to a list, itself left out, until there are too many. */
-  const gather = (zone: number, into: number[], most: number): void => {
-    const begin = into.length;
-    seen[zone] = ++mark;
-    const end = bounds[zone]! + length[zone]!;
-    for (let k = bounds[zone]!; k < end && into.length - begin <= most; k++) {
-      const item = lists[k]!;
-      if (item >= 0) {
-        if (seen[item] !== mark) into.push(item);
-        seen[item] = mark;
-        continue;
-      }
-      const turn = turnOf[~item]!;
-      for (let member = start[turn]!; member < start[turn + 1]!; member++) {
-        const other = neighbour[member]!;
-        if (seen[other] !== mark) into.push(other);
-        seen[other] = mark;
-      }
-    }
-  };
-
-  /** Takes out of the list of a zone what the clique of `gone`, whose items are marked, now says for it. */
-  const replaceByClique = (zone: number, gone: number): void => {
-    let end = bounds[zone]!;
-    for (let k = end; k < bounds[zone]! + length[zone]!; k++) {
-      const item = lists[k]!;
-      if (seen[item >= 0 ? item : ~item] !== mark) lists[end++] = item;
-    }
-    lists[end++] = ~gone;
-    length[zone] = end - bounds[zone]!;
-  };
-
-  const degree = new Int32Array(zoneCount);
+  const quotient = quotientOf(graph);
+  const { length, start, neighbour, turnOf, found } = quotient;
+  const zoneCount = length.length;
+  const zones = new Int32Array(zoneCount);
+  const degree = length.slice();
   const waiting: number[][] = Array.from({ length: mostNeighbours + 1 }, () => []);
   const next = new Int32Array(mostNeighbours + 1);
-  const scratch: number[] = [];
-  const enrol = (zone: number): void => {
-    scratch.length = 0;
-    gather(zone, scratch, mostNeighbours);
-    degree[zone] = scratch.length;
-    waiting[scratch.length]?.push(zone);
-  };
-  for (let zone = 0; zone < zoneCount; zone++) enrol(zone);
+  for (let zone = 0; zone < zoneCount; zone++) waiting[degree[zone]!]?.push(zone);
+  let count = 0;
   for (let least = 0; least <= mostNeighbours;) {
-    const zone = waiting[least]![next[least]!++];
+    const zone = waiting[least]![next[least]!];
     if (zone === undefined) {
-      next[least]!--;
       least++;
       continue;
     }
+    next[least]!++;
     // A zone waits once for every number of neighbours it has had.
-    if (eliminated[zone] === 1 || degree[zone] !== least) continue;
-    eliminated[zone] = 1;
-    turnOf[zone] = zones.length;
-    const begin = neighbour.length;
-    gather(zone, neighbour, mostNeighbours);
-    // The cliques that it was in are marked with its neighbours: these lists need none of them any more.
-    for (let k = bounds[zone]!; k < bounds[zone]! + length[zone]!; k++) {
-      if (lists[k]! < 0) seen[~lists[k]!] = mark;
+    if (turnOf[zone]! >= 0 || degree[zone] !== least) continue;
+    const begin = start[count]!;
+    const end = begin + gather(quotient, zone, mostNeighbours);
+    for (let k = begin; k < end; k++) neighbour[k] = found[k - begin]!;
+    turnOf[zone] = count;
+    zones[count++] = zone;
+    start[count] = end;
+    becomeClique(quotient, zone);
+    for (let k = begin; k < end; k++) {
+      const other = neighbour[k]!;
+      const now = gather(quotient, other, mostNeighbours);
+      degree[other] = now;
+      waiting[now]?.push(other);
+      if (now < least) least = now;
     }
-    zones.push(zone);
-    start.push(neighbour.length);
-    for (let k = begin; k < neighbour.length; k++) replaceByClique(neighbour[k]!, zone);
-    for (let k = begin; k < neighbour.length; k++) {
-      enrol(neighbour[k]!);
-      least = Math.min(least, degree[neighbour[k]!]!);
-    }
-  }
-
-  const core: number[] = [];
-  const coreStart: number[] = [0];
-  const coreNeighbour: number[] = [];
-  const number = new Int32Array(zoneCount);
-  for (let zone = 0; zone < zoneCount; zone++) {
-    if (eliminated[zone] === 1) continue;
-    number[zone] = core.length;
-    core.push(zone);
-    gather(zone, coreNeighbour, zoneCount);
-    coreStart.push(coreNeighbour.length);
   }
   return {
-    zones: Int32Array.from(zones),
-    start: Int32Array.from(start),
-    neighbour: Int32Array.from(neighbour),
-    core: Int32Array.from(core),
-    coreGraph: {
-      start: Int32Array.from(coreStart),
-      neighbour: Int32Array.from(coreNeighbour, (zone) => number[zone]!),
-    },
+    zones: zones.subarray(0, count),
+    start: start.subarray(0, count + 1),
+    neighbour: neighbour.subarray(0, start[count]),
+    ...graphOfRest(quotient, zoneCount - count),
   };
+}
+
+/** What each zone is next to: zones, and cliques that an eliminated zone ~k stands for. */
+interface QuotientGraph {
+  /** Lists of zones and cliques, one a zone: where each begins, and how long it is. */
+  readonly bounds: Int32Array;
+  readonly lists: Int32Array;
+  readonly length: Int32Array;
+  /** The turn at which a zone was eliminated, or −1; by turn, bounds of its clique in `neighbour`. */
+  readonly turnOf: Int32Array;
+  readonly start: Int32Array;
+  readonly neighbour: Int32Array;
+  /** The neighbours gathered last, and who was seen at that. */
+  readonly found: Int32Array;
+  readonly seen: Int32Array;
+  mark: number;
+}
+
+function quotientOf(graph: ZoneGraph): QuotientGraph {
+  const zoneCount = graph.start.length - 1;
+  return {
+    bounds: graph.start,
+    ...withoutRepeats(graph),
+    turnOf: new Int32Array(zoneCount).fill(-1),
+    start: new Int32Array(zoneCount + 1),
+    neighbour: new Int32Array(zoneCount * mostNeighbours),
+    found: new Int32Array(zoneCount + mostNeighbours),
+    seen: new Int32Array(zoneCount),
+    mark: 0,
+  };
+}
+
+/** Finds the neighbours of a zone; stops soon after `most`. Returns how many. */
+function gather(quotient: QuotientGraph, zone: number, most: number): number {
+  const { bounds, lists, length, turnOf, start, neighbour, found, seen } = quotient;
+  const mark = ++quotient.mark;
+  seen[zone] = mark;
+  let count = 0;
+  const end = bounds[zone]! + length[zone]!;
+  for (let k = bounds[zone]!; k < end && count <= most; k++) {
+    const item = lists[k]!;
+    if (item >= 0) {
+      if (seen[item] !== mark) found[count++] = item;
+      seen[item] = mark;
+      continue;
+    }
+    const turn = turnOf[~item]!;
+    const last = start[turn + 1]!;
+    for (let member = start[turn]!; member < last; member++) {
+      const other = neighbour[member]!;
+      if (seen[other] === mark) continue;
+      seen[other] = mark;
+      found[count++] = other;
+    }
+  }
+  return count;
+}
+
+/** Puts a zone that has just been eliminated into the lists of its neighbours, for all that it now stands for. */
+function becomeClique(quotient: QuotientGraph, zone: number): void {
+  const { bounds, lists, length, turnOf, start, neighbour, seen, mark } = quotient;
+  // Beside its neighbours, which are marked, these are the cliques that it was in.
+  for (let k = bounds[zone]!; k < bounds[zone]! + length[zone]!; k++) {
+    if (lists[k]! < 0) seen[~lists[k]!] = mark;
+  }
+  const turn = turnOf[zone]!;
+  for (let member = start[turn]!; member < start[turn + 1]!; member++) {
+    const other = neighbour[member]!;
+    let end = bounds[other]!;
+    const last = end + length[other]!;
+    for (let k = end; k < last; k++) {
+      const item = lists[k]!;
+      if (seen[item >= 0 ? item : ~item] !== mark) lists[end++] = item;
+    }
+    lists[end++] = ~zone;
+    length[other] = end - bounds[other]!;
+  }
+}
+
+/** The zones that are left, and their graph in their own numbers. */
+function graphOfRest(
+  quotient: QuotientGraph,
+  coreCount: number,
+): Pick<Elimination, 'core' | 'coreGraph'> {
+  const { length, turnOf, found } = quotient;
+  const zoneCount = length.length;
+  const core = new Int32Array(coreCount);
+  const number = new Int32Array(zoneCount);
+  let most = 0;
+  for (let zone = 0, at = 0; zone < zoneCount; zone++) {
+    if (turnOf[zone]! >= 0) continue;
+    number[zone] = at;
+    core[at++] = zone;
+    most += mostNeighbours * length[zone]!;
+  }
+  const start = new Int32Array(coreCount + 1);
+  const neighbour = new Int32Array(most);
+  let end = 0;
+  for (let at = 0; at < coreCount; at++) {
+    const count = gather(quotient, core[at]!, zoneCount);
+    for (let k = 0; k < count; k++) neighbour[end++] = number[found[k]!]!;
+    start[at + 1] = end;
+  }
+  return { core, coreGraph: { start, neighbour: neighbour.subarray(0, end) } };
 }
 
 /** The lists of neighbours with each named once, and their lengths. */

@@ -125,6 +125,8 @@ export interface KernelGroup extends LawGroup {
   readonly address: number;
   /** Indices in the description. */
   readonly members: Int32Array;
+  /** The same in the order of the description, in which its objects lie in memory. */
+  readonly described: Int32Array;
 }
 
 /** Room to evaluate the links of one zone. */

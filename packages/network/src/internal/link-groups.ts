@@ -4,7 +4,10 @@ import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
 export interface LinkGroup {
   readonly law: FlowLaw<FlowLawDescription>;
   readonly recordLength: number;
+  /** In the order of their zones. */
   readonly members: Int32Array;
+  /** In the order of the description. */
+  readonly described: Int32Array;
 }
 
 /** What is needed to group links. */
@@ -34,7 +37,11 @@ export function groupLinks(links: LinksToGroup): LinkGroup[] {
     }
     group.members.push(link);
   }
-  return groups.map(({ members, ...group }) => ({ ...group, members: inOrder(members, links) }));
+  return groups.map(({ members, ...group }) => ({
+    ...group,
+    members: inOrder(members, links),
+    described: Int32Array.from(members),
+  }));
 }
 
 /** By the zone of least place: a counting sort. */

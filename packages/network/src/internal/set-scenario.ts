@@ -165,10 +165,14 @@ function listByZone({ zoneCount, activeCount, links }: Kernel): void {
 /** Writes the records of all active laws, and their chords. */
 function prepareRecords(kernel: Kernel): void {
   const { preparation, links, described, scale, from, to, laws, descriptions } = kernel;
+  const { activePlace } = kernel;
   for (const group of kernel.groups) {
     preparation.records = group.records;
-    for (let place = group.begin; place < group.end; place++) {
-      const link = kernel.activeLink[place]!;
+    // Thousands of descriptions are read twice as fast in their own order.
+    for (let k = 0; k < group.described.length; k++) {
+      const link = group.described[k]!;
+      const place = activePlace[link]!;
+      if (place < 0) continue;
       loadInlet(kernel, from[link]!, preparation.from);
       loadInlet(kernel, to[link]!, preparation.to);
       preparation.scale = scale[link]!;

@@ -74,7 +74,7 @@ export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
 }
 
 /** An empty matrix of the same pattern. */
-export function likeZoneMatrix(matrix: ZoneMatrix, arena: Arena): ZoneMatrix {
+export function emptyLike(matrix: ZoneMatrix, arena: Arena): ZoneMatrix {
   return withNumbers(matrix, arena);
 }
 
