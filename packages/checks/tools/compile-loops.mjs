@@ -17,7 +17,15 @@ export function compiledLoops() {
   const folder = mkdtempSync(join(tmpdir(), 'evendraft-loops-'));
   try {
     const result = join(folder, 'loops.wasm');
-    const options = ['-O3', '--noAssert', '--runtime', 'stub', '--importMemory', '--enable', 'simd'];
+    const options = [
+      '-O3',
+      '--noAssert',
+      '--runtime',
+      'stub',
+      '--importMemory',
+      '--enable',
+      'simd',
+    ];
     execFileSync(process.execPath, [compiler, 'index.ts', '-o', result, ...options], {
       cwd: loops,
     });
