@@ -1,6 +1,4 @@
-import type { LawGroup, LinkState } from '@evendraft/airflow';
-import type { Arena } from './arena.js';
-import type { Kernel, KernelGroup } from './kernel.js';
+import type { Kernel, KernelGroup, Laggards } from './kernel.js';
 import { residualExcess, yardstickFloor } from './stop-test.js';
 import { sweepLinks } from './sweep.js';
 
@@ -20,62 +18,31 @@ const mostTrials = 30;
 /** Steps of a solve after which laggards are looked for. */
 const lastStep = 10;
 
-/** Links by zone, and room to evaluate those of one. */
-export interface Laggards {
-  /** The links of each zone that are on, in order: bounds in `link`, one a zone and one more. */
-  readonly start: Int32Array;
-  readonly link: Int32Array;
-  /** Links were switched since these lists were made. */
-  stale: boolean;
-  readonly queue: Int32Array;
-  readonly queued: Uint8Array;
-  /** The part of each group that is at the zone, laid out for its law. */
-  readonly parts: readonly (LawGroup & { readonly law: KernelGroup['law'] })[];
-  readonly state: LinkState;
-  /** By link of the zone: 1 where it leaves the zone, −1 where it enters; what it sees beside that; its flow before. */
-  readonly sign: Float64Array;
-  readonly drivePa: Float64Array;
-  readonly before: Float64Array;
-  readonly other: Int32Array;
-}
-
 /** What balancing laggards needs; undefined for a small network, which does without. */
 export function createLaggards(
-  {
-    zoneCount,
-    linkCount,
-    groups,
-  }: {
-    readonly zoneCount: number;
-    readonly linkCount: number;
-    readonly groups: readonly KernelGroup[];
-  },
-  arena: Arena,
+  zoneCount: number,
+  groups: readonly KernelGroup[],
 ): Laggards | undefined {
   if (zoneCount < fewestZones) return undefined;
   return {
-    start: arena.ints(zoneCount + 2),
-    link: arena.ints(2 * linkCount),
-    stale: true,
-    queue: arena.ints(zoneCount),
+    queue: new Int32Array(zoneCount),
     queued: new Uint8Array(zoneCount),
-    parts: groups.map(({ law, recordLength, recordClass }) => ({
+    parts: groups.map(({ law, recordLength }) => ({
       law,
-      records: arena.floats(mostLinks * recordLength),
+      records: new Float64Array(mostLinks * recordLength),
       recordLength,
-      recordClass,
       begin: 0,
       end: 0,
     })),
     state: {
-      pressureDifferencePa: arena.floats(mostLinks),
-      massFlowKgPerS: arena.floats(mostLinks),
-      slopeKgPerSPa: arena.floats(mostLinks),
+      pressureDifferencePa: new Float64Array(mostLinks),
+      massFlowKgPerS: new Float64Array(mostLinks),
+      slopeKgPerSPa: new Float64Array(mostLinks),
     },
-    sign: arena.floats(mostLinks),
-    drivePa: arena.floats(mostLinks),
-    before: arena.floats(mostLinks),
-    other: arena.ints(mostLinks),
+    sign: new Float64Array(mostLinks),
+    drivePa: new Float64Array(mostLinks),
+    before: new Float64Array(mostLinks),
+    other: new Int32Array(mostLinks),
   };
 }
 
@@ -107,7 +74,6 @@ export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: n
     queue[waiting++] = zone;
   }
   for (let k = 0; k < waiting; k++) queued[queue[k]!] = 1;
-  if (laggards.stale) listLinks(kernel, laggards);
   let head = 0;
   for (let visits = Math.floor(zoneCount / visitShare); waiting > 0; waiting--) {
     const zone = queue[head]!;
@@ -133,34 +99,16 @@ export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: n
   iteration.leastExcess = Math.min(iteration.leastExcess, iteration.excess);
 }
 
-/** Lists the links that are on by zone, each list in their order: a counting sort. */
-function listLinks({ zoneCount, activeCount, tally }: Kernel, laggards: Laggards): void {
-  const { start, link } = laggards;
-  const { from, to } = tally;
-  start.fill(0);
-  for (let place = 0; place < activeCount; place++) {
-    start[from[place]!]!++;
-    start[to[place]!]!++;
-  }
-  // Those of boundaries, which are one place after the zones, are in nobody's list.
-  for (let zone = 1; zone <= zoneCount + 1; zone++) start[zone]! += start[zone - 1]!;
-  for (let place = activeCount - 1; place >= 0; place--) {
-    link[--start[from[place]!]!] = place;
-    link[--start[to[place]!]!] = place;
-  }
-  laggards.stale = false;
-}
-
 /**
  * Lays out the links of a zone, group by group.
  *
  * @returns how many there are; 0 where they are too many
  */
-function gatherLinks({ tally, groups }: Kernel, laggards: Laggards, zone: number): number {
-  const { start, link, parts, sign, drivePa, other } = laggards;
-  const { pressurePa, from, to } = tally;
-  let next = start[zone]!;
-  const end = start[zone + 1]!;
+function gatherLinks({ links, trial, groups }: Kernel, laggards: Laggards, zone: number): number {
+  const { parts, sign, drivePa, other } = laggards;
+  const { from, to, zoneEnd, zoneLink } = links;
+  let next = zone === 0 ? 0 : zoneEnd[zone - 1]!;
+  const end = zoneEnd[zone]!;
   if (end - next > mostLinks) return 0;
   let count = 0;
   for (let g = 0; g < groups.length; g++) {
@@ -168,15 +116,15 @@ function gatherLinks({ tally, groups }: Kernel, laggards: Laggards, zone: number
     const part = parts[g]!;
     const { recordLength } = part;
     part.begin = count;
-    for (; next < end && link[next]! < group.end; next++) {
+    for (; next < end && zoneLink[next]! >> 1 < group.end; next++) {
       // Its flow stays what it is.
       if (group.constant) continue;
-      const place = link[next]!;
-      const leaves = from[place] === zone;
+      const place = zoneLink[next]! >> 1;
+      const leaves = (zoneLink[next]! & 1) === 0;
       const beyond = leaves ? to[place]! : from[place]!;
       sign[count] = leaves ? 1 : -1;
       other[count] = beyond;
-      drivePa[count] = tally.drivePa[place]! - sign[count]! * pressurePa[beyond]!;
+      drivePa[count] = links.drivePa[place]! - sign[count]! * trial[beyond]!;
       const record = (place - group.begin) * recordLength;
       const into = (count - part.begin) * recordLength;
       for (let k = 0; k < recordLength; k++) part.records[into + k] = group.records[record + k]!;

@@ -52,20 +52,20 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
  * step within about a kilopascal.
  */
 function findStep(kernel: Kernel, bends: boolean): boolean {
-  const { zoneCount, residual, through, step, matrix } = kernel;
-  fillMatrix(kernel);
+  const { zoneCount, through, step, matrix, loops, address } = kernel;
+  fillMatrix(kernel, matrix);
   const regular = factorize(matrix);
   if (!regular) {
     let largest = 0;
     for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
-    fillMatrix(kernel);
+    fillMatrix(kernel, matrix);
     for (let zone = 0; zone < zoneCount; zone++) {
       matrix.diagonal[zone] =
         matrix.diagonal[zone]! + 1e-3 * Math.max(through[zone]!, 1e-9 * largest, 1e-300);
     }
     if (!factorize(matrix)) return false;
   }
-  for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
+  loops.takeResidual(address);
   solveFactorized(matrix, step);
   if (regular && bends) bendStep(kernel);
   return true;

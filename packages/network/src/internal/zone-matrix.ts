@@ -1,49 +1,67 @@
 import type { Arena } from './arena.js';
-import type { Skyline } from './skyline.js';
-import {
-  createSkyline,
-  factorize as factorizeCore,
-  solveFactorized as solveCore,
-} from './skyline.js';
+import type { Loops } from './loops.js';
 import type { ZoneLayout } from './zone-layout.js';
 
 /**
  * The matrix d residual / d pressure of a network, and its factors LDLᵀ: zones of few neighbours, which come last, are
- * eliminated first, one column of L each; what is left of the others is a skyline.
+ * eliminated first, one column of L each; what is left of the others is a skyline, whose rows are kept from their
+ * first entry to the diagonal.
  *
  * In floors of rooms every second zone has few neighbours, and eliminating these halves the work; in a loose network of
- * long corridors hardly a zone is left. Small networks have a skyline only.
+ * long corridors hardly a zone is left. Small networks have a skyline only. The matrices are grounded graph Laplacians:
+ * no pivoting is needed, and fill stays within the pattern.
  */
-export interface ZoneMatrix extends Skyline, Columns {
-  /** The diagonal before it is factorized, against which a pivot is judged; empty where nothing is eliminated. */
-  readonly whole: Float64Array;
-}
-
-/** The zones that are eliminated, after those of the skyline. */
-interface Columns {
-  readonly early: number;
-  /** Places of the neighbours of each at its turn: bounds in `neighbour`, one a zone and one more. */
+export interface ZoneMatrix {
+  /** Rows of the skyline. */
+  readonly size: number;
+  /** First column kept in each of these rows. */
+  readonly first: Int32Array;
+  /** Where column 0 of each row would be in `entries`; the row's first entry is at `rowOffset + first`. */
+  readonly rowOffset: Int32Array;
+  /** Places of the neighbours of each eliminated zone at its turn: bounds in `neighbour`, one a zone and one more. */
   readonly start: Int32Array;
   readonly neighbour: Int32Array;
   /** Where the entries of the columns begin in `entries`, after the skyline's. */
   readonly columns: number;
   /** Two by two, the neighbours of a zone become neighbours: the entry of each such pair, zone after zone. */
   readonly pairEntry: Int32Array;
+  /** Entries off the diagonal; the factor L after `factorize`. */
+  readonly entries: Float64Array;
+  /** The diagonal; the inverse of the factor D after `factorize`. */
+  readonly diagonal: Float64Array;
+  /** The diagonal before it is factorized, against which a pivot is judged. */
+  readonly whole: Float64Array;
+  /** What the compiled loops read of it. */
+  readonly record: Int32Array;
+  readonly loops: Loops;
 }
 
 /** An empty matrix. */
 export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
-  const { first, start, neighbour } = layout;
-  const early = start.length - 1;
-  const skyline = createSkyline(first, arena, { rows: early, entries: neighbour.length });
-  const columns = skyline.entries.length - neighbour.length;
+  const size = layout.first.length;
+  const early = layout.start.length - 1;
+  const rowOffset = arena.ints(size);
+  let columns = 0;
+  for (let row = 0; row < size; row++) {
+    rowOffset[row] = columns - layout.first[row]!;
+    columns += row - layout.first[row]!;
+  }
   let pairs = 0;
   for (let k = 0; k < early; k++) {
-    const count = start[k + 1]! - start[k]!;
+    const count = layout.start[k + 1]! - layout.start[k]!;
     pairs += (count * (count - 1)) / 2;
   }
-  const pairEntry = arena.ints(pairs);
-  const matrix = matrixOf(skyline, { early, start, neighbour, columns, pairEntry }, arena);
+  const matrix = withNumbers(
+    {
+      ...{ size, rowOffset, columns },
+      first: copyOf(layout.first, arena),
+      start: copyOf(layout.start, arena),
+      neighbour: copyOf(layout.neighbour, arena),
+      pairEntry: arena.ints(pairs),
+    },
+    arena,
+  );
+  const { start, neighbour, pairEntry } = matrix;
   let pair = 0;
   for (let k = 0; k < early; k++) {
     for (let one = start[k]!; one < start[k + 1]!; one++) {
@@ -57,31 +75,50 @@ export function createZoneMatrix(layout: ZoneLayout, arena: Arena): ZoneMatrix {
 
 /** An empty matrix of the same pattern. */
 export function emptyLike(matrix: ZoneMatrix, arena: Arena): ZoneMatrix {
-  const entries = arena.floats(matrix.entries.length);
-  const diagonal = arena.floats(matrix.diagonal.length);
-  return matrixOf({ ...matrix, entries, diagonal }, matrix, arena);
+  return withNumbers(matrix, arena);
 }
 
-/** All matrices are made here, so that they have one form and the loops are compiled for it alone. */
-function matrixOf(
-  { size, first, rowOffset, entries, diagonal }: Skyline,
-  { early, start, neighbour, columns, pairEntry }: Columns,
-  arena: Arena,
-): ZoneMatrix {
-  const whole = arena.floats(early > 0 ? diagonal.length : 0);
+/** Bytes that both take, about. */
+export function bytesOfMatrices({ first, start, neighbour }: ZoneLayout): number {
+  let entries = neighbour.length;
+  first.forEach((column, row) => (entries += row - column));
+  return 16 * entries + 64 * (first.length + start.length + neighbour.length);
+}
+
+type Pattern = Omit<ZoneMatrix, 'entries' | 'diagonal' | 'whole' | 'record' | 'loops'>;
+
+function withNumbers(pattern: Pattern, arena: Arena): ZoneMatrix {
+  const { size, first, rowOffset, start, neighbour, columns, pairEntry } = pattern;
+  const early = start.length - 1;
+  const entries = arena.floats(columns + neighbour.length);
+  const diagonal = arena.floats(size + early);
+  const whole = arena.floats(size + early);
+  const record = arena.ints(12);
+  // The fields of ZoneMatrix in loops/matrix.ts, in their order.
+  const arrays = [first, rowOffset, entries, diagonal, whole].map((array) => array.byteOffset);
+  record.set([size, early, entries.length, ...arrays, columns]);
+  record.set([start.byteOffset, neighbour.byteOffset, pairEntry.byteOffset], 9);
+  const { loops } = arena;
   return {
     size,
     first,
     rowOffset,
-    entries,
-    diagonal,
-    early,
     start,
     neighbour,
     columns,
     pairEntry,
+    entries,
+    diagonal,
     whole,
+    record,
+    loops,
   };
+}
+
+function copyOf(values: Int32Array, arena: Arena): Int32Array {
+  const copy = arena.ints(values.length);
+  copy.set(values);
+  return copy;
 }
 
 /** Place in `entries` of two neighbouring zones. */
@@ -107,66 +144,11 @@ export function entryOf(
  *
  * @returns false when a pivot is not positive beyond rounding: the matrix is singular
  */
-export function factorize(matrix: ZoneMatrix): boolean {
-  if (matrix.early === 0) return factorizeCore(matrix);
-  const { size, diagonal, whole } = matrix;
-  whole.set(diagonal);
-  if (!eliminateColumns(matrix) || !factorizeCore(matrix)) return false;
-  for (let row = 0; row < size; row++) if (!isSound(1 / diagonal[row]!, whole[row]!)) return false;
-  return true;
+export function factorize({ loops, record }: ZoneMatrix): boolean {
+  return loops.factorize(record.byteOffset) !== 0;
 }
 
-function eliminateColumns(matrix: ZoneMatrix): boolean {
-  const { size, entries, diagonal, whole } = matrix;
-  const { early, start, neighbour, columns, pairEntry } = matrix;
-  let pair = 0;
-  for (let k = 0; k < early; k++) {
-    const pivot = diagonal[size + k]!;
-    if (!isSound(pivot, whole[size + k]!)) return false;
-    const inverse = 1 / pivot;
-    diagonal[size + k] = inverse;
-    const begin = start[k]!;
-    const end = start[k + 1]!;
-    for (let one = begin; one < end; one++) {
-      const value = entries[columns + one]!;
-      const scaled = value * inverse;
-      for (let other = begin; other < one; other++) {
-        const at = pairEntry[pair++]!;
-        entries[at] = entries[at]! - scaled * entries[columns + other]!;
-      }
-      const zone = neighbour[one]!;
-      diagonal[zone] = diagonal[zone]! - scaled * value;
-    }
-    for (let one = begin; one < end; one++)
-      entries[columns + one] = entries[columns + one]! * inverse;
-  }
-  return true;
-}
-
-function isSound(pivot: number, original: number): boolean {
-  return pivot > 1e-15 * original;
-}
-
-/** Replaces the right-hand side by the solution, with the factors. */
-export function solveFactorized(matrix: ZoneMatrix, vector: Float64Array): void {
-  if (matrix.early === 0) {
-    solveCore(matrix, vector);
-    return;
-  }
-  const { size, entries, diagonal, early, start, neighbour, columns } = matrix;
-  for (let k = 0; k < early; k++) {
-    const value = vector[size + k]!;
-    for (let one = start[k]!; one < start[k + 1]!; one++) {
-      const zone = neighbour[one]!;
-      vector[zone] = vector[zone]! - entries[columns + one]! * value;
-    }
-  }
-  solveCore(matrix, vector);
-  for (let k = early - 1; k >= 0; k--) {
-    let value = vector[size + k]! * diagonal[size + k]!;
-    for (let one = start[k]!; one < start[k + 1]!; one++) {
-      value -= entries[columns + one]! * vector[neighbour[one]!]!;
-    }
-    vector[size + k] = value;
-  }
+/** Replaces the right-hand side, which lies in the memory of the matrix, by the solution, with the factors. */
+export function solveFactorized({ loops, record }: ZoneMatrix, vector: Float64Array): void {
+  loops.solve(record.byteOffset, vector.byteOffset);
 }
