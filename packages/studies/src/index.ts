@@ -51,13 +51,16 @@ export { sectionStudy } from './section-study.js';
 export type { SectionLinkFlow, SectionStudy } from './section-study.js';
 export { situationAirStudy, usualDeliveryC } from './situation-air-study.js';
 export type { AirEntry, SituationAir } from './situation-air-study.js';
-export { sizeRemedy } from './size-remedy.js';
+export { sizeRemedy, sizeUntilStopped } from './size-remedy.js';
 export type {
+  JudgedSize,
+  SizeQuestion,
   SizingObstacle,
   SizingOptions,
   SizingResult,
   TargetMargin,
   TriedSize,
+  UnfinishedSizing,
 } from './size-remedy.js';
 export type { DuctRun } from './sized/duct-run.js';
 export { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';

@@ -9,6 +9,7 @@ import { nextTurn } from './internal/next-turn.js';
 import { restAtTimes } from './internal/rest-at-times.js';
 import { searchExtremes, type Extremes } from './internal/search-extremes.js';
 import { solveListed } from './internal/solve-listed.js';
+import { stopCheck } from './internal/stop-check.js';
 import { depthOf, inTies } from './internal/ties.js';
 import type { StateBalance, UnsolvedState } from './state-balance.js';
 import type { Stopped, WorstCaseOptions } from './study-options.js';
@@ -66,15 +67,12 @@ export async function worstCaseStudy(
   options: WorstCaseOptions = {},
 ): Promise<WorstCaseStudy> {
   const { house } = compiled;
-  const { signal, whenStopped = 'reject', onProgress, keep = 2000, listUpTo = 5000 } = options;
+  const { onProgress, keep = 2000, listUpTo = 5000 } = options;
   const weathers = house.weathers.map((each) => houseWeather(house, each));
   const cases = house.airtightness.cases.length;
   const states = countOperatingStates(house);
   const situations = states * weathers.length * cases;
-  const stopped = (): boolean => {
-    if (whenStopped === 'reject') signal?.throwIfAborted();
-    return signal?.aborted === true;
-  };
+  const stopped = stopCheck(options);
   const search =
     situations > listUpTo
       ? await searchExtremes({
