@@ -96,12 +96,16 @@ export { worstCaseStudy } from './worst-case-study.js';
 export type { WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
 export type { Stopped, StudyOptions, WhenStopped, WorstCaseOptions } from './study-options.js';
 export { createSituationPool } from './workers/situation-pool.js';
+export type { SituationPool, SituationWorker } from './workers/situation-pool.js';
 export type {
-  SituationPool,
+  Asked,
+  AskedKind,
+  ExtremeState,
+  SituationAnswers,
+  SituationPlace,
   SituationReply,
   SituationRequest,
-  SituationWorker,
-} from './workers/situation-pool.js';
+} from './workers/situation-request.js';
 export { situationAnswerer } from './workers/answer-situations.js';
 export { combustionStudy } from './combustion/combustion-study.js';
 export type {

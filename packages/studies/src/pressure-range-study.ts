@@ -1,14 +1,9 @@
-import {
-  countOperatingStates,
-  houseWeather,
-  stateLabel,
-  type CompiledHouse,
-} from '@evendraft/house';
+import { countOperatingStates, stateLabel, type CompiledHouse } from '@evendraft/house';
 import { extremeIn, type ExtremeKind } from './internal/keep-extremes.js';
-import { nextTurn } from './internal/next-turn.js';
 import { searchExtremes } from './internal/search-extremes.js';
+import { situationSolver } from './internal/situation-solver.js';
 import { stopCheck } from './internal/stop-check.js';
-import type { Stopped, StudyOptions } from './study-options.js';
+import type { PooledOptions, Stopped } from './study-options.js';
 import type { WorstCaseCoverage } from './worst-case-study.js';
 import type { WorstPressure } from './worst-of-balances.js';
 
@@ -40,28 +35,25 @@ export interface PressureRangeStudy {
  * by going through the rest. Powered make-up air can push a house above outdoors; this shows it.
  *
  * @param compiled - the compiled house
- * @param options - signal, what a stop gives, progress
+ * @param options - signal, what a stop gives, progress, workers
  * @returns the range of every zone
  */
 export async function pressureRangeStudy(
   compiled: CompiledHouse,
-  options: StudyOptions = {},
+  options: PooledOptions = {},
 ): Promise<PressureRangeStudy> {
   const { house } = compiled;
   const { onProgress } = options;
-  const stopped = stopCheck(options);
   const situations =
     countOperatingStates(house) * house.weathers.length * house.airtightness.cases.length;
-  const { found, coverage, places } = await searchExtremes({
+  const solver = situationSolver(compiled, options);
+  const { found, coverage, settled } = await searchExtremes({
     compiled,
-    weathers: house.weathers.map((each) => houseWeather(house, each)),
-    stopped,
-    async rest(done) {
-      onProgress?.(Math.min(done, situations - 1), situations);
-      await nextTurn();
-    },
-  });
-  const whole = places.done === places.of;
+    solver,
+    stopped: stopCheck(options),
+    onProgress,
+  }).finally(solver.close);
+  const whole = settled.done === settled.of;
   if (whole) onProgress?.(situations, situations);
 
   const extreme = (zone: number, kind: ExtremeKind): WorstPressure | undefined => {
@@ -100,8 +92,6 @@ export async function pressureRangeStudy(
     unsolved: coverage.unsolved.map(
       ({ state, weather }) => `${stateLabel(house, state)} (${weather.name})`,
     ),
-    ...(whole
-      ? {}
-      : { stopped: { done: Math.floor((situations * places.done) / places.of), of: situations } }),
+    ...(whole ? {} : { stopped: settled }),
   };
 }
