@@ -9,6 +9,7 @@ import {
 import type { IssuePath } from '@evendraft/text';
 import type { CurvePointInFile, DeviceInFile, SpeedInFile } from '../file/device-file.js';
 import type { DeviceKind, DeviceSpeed } from '../house.js';
+import { assumeStandardAir, fanAtAltitude } from './fan-at-altitude.js';
 import { hasDuct, hasPath } from './read-device-path.js';
 import { readFanPressures } from './read-fan-pressures.js';
 import { checkLaw } from './read-law.js';
@@ -29,6 +30,8 @@ export interface TypedLaws {
   readonly speeds: readonly NamedSpeed[];
   readonly kind: DeviceKind;
   readonly path: IssuePath;
+  /** Altitude of the house [m]. */
+  readonly altitudeM: number;
 }
 
 /** The most points of a fan curve; our choice. */
@@ -81,6 +84,11 @@ export function readDeviceLaws(
   // A flow held against everything never comes to its shut-off.
   const own = hasPath(device.inFile);
   if (device.inFile.constantFlow !== true && !own) assumeDamper(reading, path);
+  // The range of a control is what its maker holds it to; all else is rated in standard air.
+  const controlled = (device.inFile.constantFlow ?? false) !== false;
+  if (bare.length < speeds.length || !controlled) {
+    assumeStandardAir(reading, path, device.altitudeM);
+  }
 
   const made = speeds.map((speed): DeviceSpeed | undefined => {
     const curve = curveOf(speed);
@@ -91,8 +99,10 @@ export function readDeviceLaws(
       return undefined;
     }
     const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve, device.inFile.stall);
-    const blocked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
-    if (blocked === undefined) return undefined;
+    const asRated = law === undefined ? undefined : checkLaw(reading, speed.path, law);
+    if (asRated === undefined) return undefined;
+    const held = curve === undefined && controlled;
+    const blocked = held ? asRated : fanAtAltitude(asRated, device.altitudeM);
     const stalls = checkFlowLaw(blocked).some(({ code }) => code === 'RisingFanCurve');
     const everyFlow = stalls && device.inFile.stall === 'every flow';
     if (stalls && !everyFlow) {

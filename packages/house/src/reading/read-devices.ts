@@ -37,6 +37,8 @@ export function readDevices(
   house: HouseSoFar & {
     readonly preparation: ReadonlyMap<string, TestPreparation>;
     readonly section: 'exhaust' | 'supply';
+    /** Altitude of the house [m]. */
+    readonly altitudeM: number;
   },
 ): readonly Device[] {
   return items.flatMap((item) => {
@@ -59,7 +61,9 @@ function readDevice(
   const { inFile, speeds } = typed;
 
   const place = placeOfDevice(reading, house, { inFile, path, kind });
-  const laws = place === 'indoors' ? [] : readDeviceLaws(reading, { inFile, speeds, kind, path });
+  const { altitudeM } = house;
+  const laws =
+    place === 'indoors' ? [] : readDeviceLaws(reading, { inFile, speeds, kind, path, altitudeM });
   const duringTest = readStand(reading, house.preparation, {
     name,
     path,
@@ -84,6 +88,7 @@ function readDevice(
           topFlowM3PerS,
           duringTest,
           names: house.names,
+          altitudeM,
         })
       : undefined;
   const offLaw = hasPath(inFile)
