@@ -87,7 +87,8 @@ export const speedFile = branch(
   { description: 'Flow at this speed.', examples: ['250 cfm', '{ flow: 250 cfm }'] },
 );
 
-const constantFlowFile = branch(
+/** Whether a control holds a fan's flow, and how far. */
+export const constantFlowFile = branch(
   {
     flag: flag('Whether a control holds the flow constant.'),
     text: flag('Whether a control holds the flow constant.'),
