@@ -182,6 +182,14 @@ describe('airtightness', () => {
     expect(cases('420 cfm at 50 Pa (planned)').map(({ name }) => name)).toEqual(['planned']);
   });
 
+  it('lists how zones outside the envelope are taken to have stood during the test', () => {
+    const zones = { main: { kind: 'living', area: '150 m2' }, attic: { area: '150 m2' } };
+    const openings = { vents: { zone: 'attic', to: 'roof', area: '300 in2' } };
+    const taken = 'zones outside the tested envelope during the test';
+    expect(assumed(house({ zones, openings }), 'airtightness')).toContain(taken);
+    expect(assumed(house(), 'airtightness')).not.toContain(taken);
+  });
+
   it('passes the preparation of the test on to what it names', () => {
     const read = house({
       airtightness: { result: '420 cfm at 50 Pa', preparation: { hood: 'taped', vent: 'closed' } },

@@ -130,6 +130,7 @@ function readHouseParts(
 
   const tightness = readAirtightness(reading, root, {
     names,
+    zones,
     knownVolumeM3: volume?.assumed === false ? volume.volumeM3 : undefined,
   });
   const surroundings = readSurroundings(reading, items.surroundings, basics);
