@@ -1,3 +1,4 @@
+import { runInNewContext } from 'node:vm';
 import { flowAt } from '@evendraft/airflow';
 import { describe, expect, it } from 'vitest';
 import type { House } from './house.js';
@@ -90,6 +91,14 @@ describe('the short form', () => {
       'airtightness: air of the tested flow',
     ]);
     expect(read).toMatchObject({ frontFacesDeg: 180, sideRatio: 1.5 });
+  });
+
+  it('may come from another frame or context, but never as an instance of a class', () => {
+    const foreign: unknown = runInNewContext(`(${JSON.stringify(short)})`);
+    expect(parseHouse(foreign).ok).toBe(true);
+    const dated = parseHouse({ ...short, airtightness: new Date(0) });
+    expect(dated.ok).toBe(false);
+    expect(parseHouse(new Map(Object.entries(short))).ok).toBe(false);
   });
 
   it('spreads the leakage over walls, ceiling and floor', () => {
