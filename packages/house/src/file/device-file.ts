@@ -4,6 +4,7 @@ import type { DeviceKind } from '../house.js';
 import { branch } from './schema/branch.js';
 import { accept, refuse, type ValueResult } from './schema/file-problem.js';
 import { flag } from './schema/flag.js';
+import { itemName } from './schema/item-name.js';
 import { leaf } from './schema/leaf.js';
 import { named } from './schema/named.js';
 import { part } from './schema/part.js';
@@ -133,6 +134,12 @@ function deviceMap<More extends z.ZodRawShape>(kinds: KindTable<DeviceKind>, mor
             description: 'Flow at each speed, slowest first.',
             examples: ['{ low: 250 cfm, high: 900 cfm }'],
           },
+        ),
+      ),
+      cappedAt: z.optional(
+        itemName(
+          'Name of the speed above which a control no longer lets it run. The speeds above it stay in the file: they tell how strong its fan is.',
+          ['medium'],
         ),
       ),
       curve: z.optional(curveFile),
