@@ -1,5 +1,6 @@
 import type { Kernel, KernelGroup, Laggards } from './kernel.js';
 import { residualExcess, yardstickFloor } from './stop-test.js';
+import { sweepLinks } from './sweep.js';
 
 /** In a network of fewer zones a step costs less than looking for laggards. */
 const fewestZones = 64;
@@ -41,14 +42,13 @@ export function createLaggards(
     sign: new Float64Array(mostLinks),
     drivePa: new Float64Array(mostLinks),
     before: new Float64Array(mostLinks),
-    place: new Int32Array(mostLinks),
     other: new Int32Array(mostLinks),
   };
 }
 
 /**
  * Balances, one by one, the few zones of a large network that lag behind after a step, at `kernel.trial`, where laws
- * and residuals have just been evaluated; leaves them so.
+ * and residuals have just been evaluated; does so anew at the end.
  *
  * After two or three steps hundreds of zones are balanced to a millionth but for some at the end of a door that
  * should carry next to nothing: a law of exponent ½ holds the tangent there for a step or two. The larger the network,
@@ -58,7 +58,7 @@ export function createLaggards(
  * 1970, from memory). It moves the residual on to its neighbours, diluted, and these follow in turn.
  */
 export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: number): void {
-  const { zoneCount, residual, through, iteration } = kernel;
+  const { zoneCount, residual, through, trial, iteration } = kernel;
   if (iteration.iterations > lastStep) return;
   // Half the tolerance times the excess is the greatest residual, in units of the flow through its zone.
   const lagging = Math.max(laggingPart * iteration.excess, 1) * 0.5 * tolerance;
@@ -93,9 +93,8 @@ export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: n
       waiting++;
     }
   }
-  // Flows and slopes of the links of these zones are in their places; about as many were evaluated as in a sweep.
-  kernel.loops.differences(kernel.address);
-  kernel.loops.sums(kernel.address);
+  // Anew, though all flows are known: rounding must be that of a sweep, or the search along the next step may stall.
+  sweepLinks(kernel, trial);
   iteration.lawSweeps++;
   iteration.excess = residualExcess(kernel, tolerance);
   iteration.leastExcess = Math.min(iteration.leastExcess, iteration.excess);
@@ -107,7 +106,7 @@ export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: n
  * @returns how many there are; 0 where they are too many
  */
 function gatherLinks({ links, trial, groups }: Kernel, laggards: Laggards, zone: number): number {
-  const { parts, sign, drivePa, other, place: placeOf } = laggards;
+  const { parts, sign, drivePa, other } = laggards;
   const { from, to, zoneEnd, zoneLink } = links;
   let next = zone === 0 ? 0 : zoneEnd[zone - 1]!;
   const end = zoneEnd[zone]!;
@@ -126,7 +125,6 @@ function gatherLinks({ links, trial, groups }: Kernel, laggards: Laggards, zone:
       const beyond = leaves ? to[place]! : from[place]!;
       sign[count] = leaves ? 1 : -1;
       other[count] = beyond;
-      placeOf[count] = place;
       drivePa[count] = links.drivePa[place]! - sign[count]! * trial[beyond]!;
       const record = (place - group.begin) * recordLength;
       const into = (count - part.begin) * recordLength;
@@ -140,7 +138,7 @@ function gatherLinks({ links, trial, groups }: Kernel, laggards: Laggards, zone:
 
 /** Moves the pressure of a zone to where its residual is small enough, by Newton steps within a bracket. */
 function balanceZone(
-  { trial, residual, zoneCount, links: all }: Kernel,
+  { trial, residual, zoneCount }: Kernel,
   laggards: Laggards,
   {
     zone,
@@ -148,7 +146,7 @@ function balanceZone(
     enough,
   }: { readonly zone: number; readonly links: number; readonly enough: number },
 ): void {
-  const { parts, state, sign, drivePa, before, other, place } = laggards;
+  const { parts, state, sign, drivePa, before, other } = laggards;
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   const start = residual[zone]!;
   let pressure = trial[zone]!;
@@ -178,8 +176,6 @@ function balanceZone(
     pressure = next;
   }
   for (let k = 0; k < links; k++) {
-    all.state.massFlowKgPerS[place[k]!] = massFlowKgPerS[k]!;
-    all.state.slopeKgPerSPa[place[k]!] = slopeKgPerSPa[k]!;
     if (other[k] === zoneCount) continue;
     const more = sign[k]! * (massFlowKgPerS[k]! - before[k]!);
     residual[other[k]!] = residual[other[k]!]! - more;

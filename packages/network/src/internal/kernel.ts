@@ -140,9 +140,7 @@ export interface Laggards {
   readonly sign: Float64Array;
   readonly drivePa: Float64Array;
   readonly before: Float64Array;
-  /** The place of the other zone, and that of the link among those that are on. */
   readonly other: Int32Array;
-  readonly place: Int32Array;
 }
 
 /** Numbers of the description, by node place or by link. */
