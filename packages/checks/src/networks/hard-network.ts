@@ -12,18 +12,28 @@ export interface HardNetwork {
 
 const air = { temperatureC: 20, densityKgPerM3: referenceAir.densityKgPerM3 };
 
+/** A range of numbers of zones. */
+export interface ZoneRange {
+  readonly least: number;
+  readonly most: number;
+}
+
 /**
- * One network of a family that breaks general root finders: 1 to 30 zones, coefficients over six decades
+ * One network of a family that breaks general root finders: 1 to 30 zones unless asked otherwise, coefficients over six decades
  * with cracks beside open halls, exponents from 0.5 (three of ten exactly), offsets of 20 Pa either way,
  * dead ends, and by turns fixed flows to 2 kg/s, fan curves to 2 kPa and one-way dampers. Every zone has a
  * way to a boundary, so every network has exactly one solution.
  *
  * @param seed - its number
+ * @param range - of its number of zones
  * @returns description and scenario
  */
-export function hardNetwork(seed: number): HardNetwork {
+export function hardNetwork(
+  seed: number,
+  { least, most }: ZoneRange = { least: 1, most: 30 },
+): HardNetwork {
   const random = randomNumbers(seed);
-  const zoneCount = 1 + random.below(30);
+  const zoneCount = least + random.below(most - least + 1);
   const boundaryCount = 1 + random.below(5);
   const zones = numbered('z', zoneCount);
   const boundaries = numbered('o', boundaryCount);

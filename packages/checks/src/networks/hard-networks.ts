@@ -1,4 +1,5 @@
 import { buildNetwork, solveNetwork } from '@evendraft/network';
+import type { ZoneRange } from './hard-network.js';
 import { hardNetwork } from './hard-network.js';
 
 const atmospherePa = 101_325;
@@ -26,9 +27,14 @@ export interface HardNetworksOutcome {
  *
  * @param first - first seed
  * @param count - how many
+ * @param range - of their numbers of zones; 1 to 30 when omitted
  * @returns counts, and the seeds that failed
  */
-export function tryHardNetworks(first: number, count: number): HardNetworksOutcome {
+export function tryHardNetworks(
+  first: number,
+  count: number,
+  range?: ZoneRange,
+): HardNetworksOutcome {
   const failed: number[] = [];
   const notEnclosed: number[] = [];
   let iterations = 0;
@@ -38,7 +44,7 @@ export function tryHardNetworks(first: number, count: number): HardNetworksOutco
   let beyondAtmosphere = 0;
   let notEnclosedBeyond = 0;
   for (let seed = first; seed < first + count; seed++) {
-    const { description, scenario } = hardNetwork(seed);
+    const { description, scenario } = hardNetwork(seed, range);
     const built = buildNetwork(description);
     const result = built.status === 'built' ? solveNetwork(built.network, scenario) : undefined;
     if (result?.status !== 'solved') {
