@@ -19,7 +19,7 @@ export function sweepLinks(kernel: Kernel, pressure: Float64Array): void {
 }
 
 /** The law of a group, at its pressure differences. */
-function evaluate({ loops, address, links }: Kernel, group: KernelGroup): void {
+export function evaluate({ loops, address, links }: Kernel, group: KernelGroup): void {
   if (group.compiled) loops.powerLaw(address, group.address, group.begin, group.end);
   else group.law.block(group, links.state);
 }
