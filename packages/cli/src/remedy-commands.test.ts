@@ -113,6 +113,9 @@ describe('evendraft size', () => {
     const zero = await run('size', house, '--target', '0 Pa');
     expect(zero.code).toBe(2);
     expect(zero.err).toContain('--target: write a pressure below zero');
+    const above = await run('size', house, '--target', '5 Pa');
+    expect([above.code, above.out]).toEqual([2, '']);
+    expect(above.err).toContain('"-5 Pa". What limits pushing outward is --highest.');
     const sets = await run(
       ...['size', house, '--limits', 'vent-type-table', '--limits', 'germany-4-pa'],
     );

@@ -44,8 +44,11 @@ export async function sizeCommand(
 ): Promise<ExitCode> {
   const limitSet = await chooseLimitSet(flags.limits, streams);
   if (limitSet === undefined) return exitCode.wrongInput;
-  if (flags.target === 0) {
-    streams.err('--target: write a pressure below zero against suction, or above it: "-5 Pa".\n');
+  // Above zero it would limit pushing outward, which every house under suction keeps.
+  if (flags.target !== undefined && flags.target >= 0) {
+    streams.err(
+      '--target: write a pressure below zero, for suction is negative: "-5 Pa". What limits pushing outward is --highest.\n',
+    );
     return exitCode.wrongInput;
   }
   const house = await readHouseFile(file, streams, flags.json);
@@ -104,6 +107,6 @@ function targetsOf(house: House, flags: SizeFlags): readonly PressureTarget[] {
     zone: each,
     quantity: targetOf,
     limitPa,
-    side: limitPa < 0 ? 'not below' : 'not above',
+    side: 'not below',
   }));
 }

@@ -23,7 +23,7 @@ export interface Sizing {
 /** Remedies side by side, with what they were asked of; plain JSON, versioned. */
 export interface Comparison {
   readonly schema: 'evendraft-comparison';
-  readonly schemaVersion: 1;
+  readonly schemaVersion: 2;
   readonly libraryVersion: string;
   readonly house: Pick<House, 'name' | 'digest'>;
   /** Kinds of remedy that this house cannot have, each with the reason as a sentence. */

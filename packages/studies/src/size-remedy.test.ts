@@ -243,6 +243,22 @@ describe('the size of a remedy', () => {
     expect(result.margins[0]!.marginPa).toBeGreaterThanOrEqual(0);
   });
 
+  it('does not call a transfer opening too narrow where the rest of the house is as deep', async () => {
+    const house = inventedHouse({
+      devices: [device('dryer', { on: constantFlow(1) })],
+      doors: inventedHouse().doors.map((door) => ({ ...door, positions: ['shut' as const] })),
+      weathers: [weather('still', 20)],
+    });
+    const result = await sizeRemedy(house, {
+      remedy: transferOpening(house, ['utility', 'hall']),
+      targets: [notBelow(-5, 'utility')],
+    });
+    expect(result).toMatchObject({
+      status: 'impossible',
+      obstacle: { kind: 'does not reach' },
+    });
+  });
+
   it('finds that a larger opening to leeward deepens the suction', async () => {
     const house = room(0.005, undefined, { weathers: [weather('windy', 20, 12)] });
     const target = { ...notBelow(-9), quantity: 'zone minus outdoors' as const };
