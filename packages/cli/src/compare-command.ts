@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import {
   compare,
   renderComparison,
@@ -91,7 +92,7 @@ export async function compareCommand(
     streams.err('Stopped: what follows holds what was done by then.\n');
   }
   if (result.leftOut.length === names.length) {
-    for (const each of result.leftOut) streams.err(`${file}: ${each}.\n`);
+    for (const each of result.leftOut) streams.err(`${visibleControls(file)}: ${each}.\n`);
     return exitCode.wrongInput;
   }
   streams.out(
