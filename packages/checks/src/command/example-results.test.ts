@@ -9,6 +9,7 @@ import { buildIfNeeded } from '../../tools/build.mjs';
 import { repositoryRoot } from '../../tools/repository.mjs';
 import { runNode } from '../../tools/run-command.mjs';
 import { accessibilityFaults, drawingFaults } from '../page/accessibility-faults.js';
+import { sheetFaults } from '../page/sheet-faults.js';
 import { textFaults } from '../page/text-faults.js';
 import { schemaFaults } from './published-schemas.js';
 
@@ -62,6 +63,7 @@ async function pageFaults(file: string): Promise<readonly string[]> {
       const { drawings, faults: silent } = await drawingFaults(page);
       faults.push(...(await accessibilityFaults(page)), ...silent);
       if (drawings < 3) faults.push(`only ${drawings} drawings`);
+      faults.push(...(await sheetFaults(page)));
     }
     await page.close();
   }

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from '../../tools/browser.mjs';
 import { accessibilityFaults, drawingFaults } from './accessibility-faults.js';
 import { pdfTexts } from './pdf-texts.js';
+import { sheetFaults } from './sheet-faults.js';
 import { textFaults } from './text-faults.js';
 
 // The pages that the report package records: everything a page can hold, hostile names, and a crowd
@@ -76,6 +77,14 @@ describe.skipIf(started.browser === undefined)(`the report's page in a browser${
     for (const word of ['title', 'description', 'table', 'words']) {
       expect(faults.join()).toContain(word);
     }
+    await page.close();
+  });
+
+  it.each(pages)('%s has nothing that is wider than a sheet', async (name) => {
+    const { page } = await opened(name, 1280);
+    expect(await sheetFaults(page)).toEqual([]);
+    await page.setContent('<p style="width:900px">wide</p>');
+    expect(await sheetFaults(page)).toHaveLength(2);
     await page.close();
   });
 
