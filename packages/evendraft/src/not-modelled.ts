@@ -21,6 +21,10 @@ export function notModelled(house: House, draft?: DraftResults): readonly string
     appliances.map(({ id }) => id).join(', ');
   const unsolved = names(vented.filter(({ id, flue }) => flue !== undefined && !solved.has(id)));
   const without = names(vented.filter(({ flue }) => flue === undefined));
+  const held = names([
+    ...house.devices.filter(({ speeds }) => speeds.some(({ law }) => law.kind === 'fixedFlow')),
+    ...house.ventilators,
+  ]);
   return [
     ...(solved.size === 0
       ? []
@@ -36,6 +40,11 @@ export function notModelled(house: House, draft?: DraftResults): readonly string
       ? []
       : [
           `The flues of ${without} are not openings of the network: their draft, the air they draw while firing, and spillage itself are not calculated. The finding is suction held against a limit.`,
+        ]),
+    ...(held === ''
+      ? []
+      : [
+          `The flows of ${held} are held against any pressure. What they lead to in a tight house has no bound here; a real fan gives way before.`,
         ]),
     ...(house.doors.length === 0
       ? []

@@ -5,8 +5,8 @@ import type { Outlet, TestPreparation } from './outlet.js';
 export interface ForcedAirSystem {
   readonly id: string;
   readonly origin: string;
-  /** What its fan moves, actual volume at its inlet [m³/s]. */
-  readonly fanFlowM3PerS: number;
+  /** The air handler that runs, from the return to the supply ducts. */
+  readonly runningLaw: FlowLawDescription;
   /** The air handler that stands still, from the return to the supply ducts. */
   readonly standingLaw: FlowLawDescription;
   /** Registers that blow into rooms; flow is positive into the room. */

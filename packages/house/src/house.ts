@@ -114,6 +114,11 @@ export interface Airtightness {
   /** Whether neighbours were held at the same pressure during the test, so that party walls did not leak. */
   readonly guarded: boolean;
   readonly direction: 'depressurized' | 'pressurized' | 'both' | 'not stated';
+  /**
+   * Flow coefficients of the leaks by case, where the house was changed since its test; else what the test found less
+   * what was open during it [m3/(s Pa^n)].
+   */
+  readonly remainingM3PerSPaN?: readonly number[];
 }
 
 /** One airtightness to study. */

@@ -38,6 +38,7 @@ export type {
   Zone,
   ZoneKind,
 } from './house.js';
+export { afterTest } from './after-test.js';
 export { fuelName } from './fuel-name.js';
 export { diffuserKinds } from './diffuser.js';
 export type { Diffuser, DiffuserKind } from './diffuser.js';

@@ -1,3 +1,4 @@
+import { runInNewContext } from 'node:vm';
 import { flowAt } from '@evendraft/airflow';
 import { describe, expect, it } from 'vitest';
 import type { House } from './house.js';
@@ -92,6 +93,14 @@ describe('the short form', () => {
     expect(read).toMatchObject({ frontFacesDeg: 180, sideRatio: 1.5 });
   });
 
+  it('may come from another frame or context, but never as an instance of a class', () => {
+    const foreign: unknown = runInNewContext(`(${JSON.stringify(short)})`);
+    expect(parseHouse(foreign).ok).toBe(true);
+    const dated = parseHouse({ ...short, airtightness: new Date(0) });
+    expect(dated.ok).toBe(false);
+    expect(parseHouse(new Map(Object.entries(short))).ok).toBe(false);
+  });
+
   it('spreads the leakage over walls, ceiling and floor', () => {
     const shares = house().leakShares.map(({ surface, share }) => [surface, rounded(share)]);
     expect(shares).toEqual([
@@ -180,6 +189,14 @@ describe('airtightness', () => {
 
   it('reads one planned value', () => {
     expect(cases('420 cfm at 50 Pa (planned)').map(({ name }) => name)).toEqual(['planned']);
+  });
+
+  it('lists how zones outside the envelope are taken to have stood during the test', () => {
+    const zones = { main: { kind: 'living', area: '150 m2' }, attic: { area: '150 m2' } };
+    const openings = { vents: { zone: 'attic', to: 'roof', area: '300 in2' } };
+    const taken = 'zones outside the tested envelope during the test';
+    expect(assumed(house({ zones, openings }), 'airtightness')).toContain(taken);
+    expect(assumed(house(), 'airtightness')).not.toContain(taken);
   });
 
   it('passes the preparation of the test on to what it names', () => {

@@ -130,12 +130,13 @@ function readHouseParts(
 
   const tightness = readAirtightness(reading, root, {
     names,
+    zones,
     knownVolumeM3: volume?.assumed === false ? volume.volumeM3 : undefined,
   });
   const surroundings = readSurroundings(reading, items.surroundings, basics);
   const leakShares = zonesAreWhole ? readLeakShares(reading, zones, names) : [];
   const preparation = tightness?.preparation ?? new Map<string, never>();
-  const around = { names, zones, preparation };
+  const around = { names, zones, preparation, altitudeM: basics.altitudeM };
   const openings = [
     ...readOpenings(reading, items.openings, around),
     ...readCombustionAir(reading, items.combustionAir, around),

@@ -72,7 +72,14 @@ describe('modes of a balanced ventilator', () => {
       house(ventilator)
         .assumptions.filter(({ origin }) => origin === 'ventilators.hrv')
         .map((each) => each.what);
-    expect(what('60 L/s')).toEqual(['frost protection', 'filters']);
-    expect(what(full)).toEqual(['weathers in which it defrosts']);
+    expect(what('60 L/s')).toEqual([
+      'its flows against the pressure of the house',
+      'frost protection',
+      'filters',
+    ]);
+    expect(what(full)).toEqual([
+      'its flows against the pressure of the house',
+      'weathers in which it defrosts',
+    ]);
   });
 });

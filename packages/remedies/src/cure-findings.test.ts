@@ -1,4 +1,4 @@
-import { parseHouse, type House } from '@evendraft/house';
+import { modelledFlows, parseHouse, type House } from '@evendraft/house';
 import { defaultLimitSet } from '@evendraft/rules';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { inventedRow } from '../test-data/invented-row.js';
@@ -48,6 +48,47 @@ describe('cures of a finding', () => {
     expect(only!.finding.verdict).toBe('within the limit');
     expect(only!.cures).toEqual([]);
   });
+});
+
+describe('an appliance changed to sealed combustion after the airtightness test', () => {
+  it('leaves the house tighter by its flue, so that the suction grows', async () => {
+    const open = inventedRow({
+      airtightness: '400 cfm at 50 Pa',
+      appliances: {
+        'water heater': {
+          vent: 'natural draft',
+          fuel: 'gas',
+          input: '40 kBtu/h',
+          flue: { height: '20 ft', diameter: '4 in', construction: 'double wall' },
+        },
+      },
+    });
+    const { findings } = await cureFindings(open, defaultLimitSet);
+    const { finding, cures } = findings[0]!;
+    const sealed = cures.find(
+      ({ cure }) => cure === 'Change the water heater to sealed combustion.',
+    );
+    expect(sealed!.after.judged!.valuePa).toBeLessThan(finding.judged!.valuePa - 1);
+    // As a house of which the file says what the leaks alone pass: the test less what went through the flue.
+    const throughFlue = modelledFlows(open, 50).find(({ item }) => item === 'flues');
+    if (throughFlue?.status !== 'solved') throw new Error('no flow through the flue');
+    const { appliances, airtightness } = open;
+    const [tested] = airtightness.cases;
+    const leaksM3PerS = tested!.volumeFlowM3PerS - throughFlue.volumeFlowM3PerS;
+    const { flue: _, ...heater } = appliances[0]!;
+    const alone = await cureFindings(
+      {
+        ...open,
+        airtightness: { ...airtightness, cases: [{ ...tested!, volumeFlowM3PerS: leaksM3PerS }] },
+        appliances: [heater],
+      },
+      defaultLimitSet,
+    );
+    expect(sealed!.after.judged!.valuePa).toBeCloseTo(
+      alone.findings[0]!.finding.judged!.valuePa,
+      6,
+    );
+  }, 60_000);
 });
 
 describe('cures made together', () => {

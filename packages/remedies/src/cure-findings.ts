@@ -1,4 +1,4 @@
-import { compileHouse, type House } from '@evendraft/house';
+import { afterTest, compileHouse, type House } from '@evendraft/house';
 import type { Finding, LimitSet } from '@evendraft/rules';
 import {
   exhaustCurveStudy,
@@ -124,8 +124,10 @@ export async function cureFindings(
       throw error;
     }
   };
+  // A cure comes after the airtightness test.
+  const tested = afterTest(house);
   const made = await unlessStopped(
-    makeUpChanges(house, {
+    makeUpChanges(tested, {
       limitSet,
       appliances: wanted,
       run,
@@ -134,12 +136,12 @@ export async function cureFindings(
     }),
   );
   const changes: readonly HouseChange[] = [
-    ...changesOf(house),
-    ...linedChimneys(house, ofFlues),
+    ...changesOf(tested),
+    ...linedChimneys(tested, ofFlues),
     ...(made ?? []),
-    ...zonesWithOwnAir(house, wanted),
-    ...wanted.map((appliance) => sealedAppliance(house, appliance)),
-    ...sealedTogether(house, wanted),
+    ...zonesWithOwnAir(tested, wanted),
+    ...wanted.map((appliance) => sealedAppliance(tested, appliance)),
+    ...sealedTogether(tested, wanted),
   ];
   const asked = {
     limitSet,
@@ -163,7 +165,7 @@ export async function cureFindings(
   await unlessStopped(
     (async () => {
       if (solved.length < changes.length) return;
-      for await (const change of curesTogether(house, {
+      for await (const change of curesTogether(tested, {
         limitSet,
         appliances: wanted,
         run,

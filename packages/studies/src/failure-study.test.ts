@@ -59,6 +59,28 @@ describe('what if it fails', () => {
   });
 });
 
+describe('what if a damper fails that stood shut, unsealed, while the house was tested', () => {
+  it('leaves the leaks as they were tested: stuck open it is as deep with the hood, and airs the house without', async () => {
+    const inlet = house.makeUpOpenings[0]!;
+    const tested: typeof house = {
+      ...house,
+      makeUpOpenings: [{ ...inlet, duringTest: 'closed' }],
+      weathers: [weather('cold', -10)],
+    };
+    const [sound, stuckOpen] = await failureStudy([
+      { item: 'nothing', failure: 'fan failed', house: tested },
+      ...failureCases(tested).filter(({ failure }) => failure === 'damper stuck open'),
+    ]);
+    expect(stuckOpen!.zones[0]!.lowest.pressurePa).toBeCloseTo(
+      sound!.zones[0]!.lowest.pressurePa,
+      6,
+    );
+    expect(stuckOpen!.infiltration!.massFlowKgPerS).toBeGreaterThan(
+      1.01 * sound!.infiltration!.massFlowKgPerS,
+    );
+  });
+});
+
 describe('what if the make-up duct of a remedy fails', () => {
   const bare = { ...house, makeUpOpenings: [] };
   const duct = { zone: 'hall', run: { lengthM: 3, elbows: 2 } };

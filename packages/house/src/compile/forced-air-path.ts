@@ -60,7 +60,7 @@ export function forcedAirPath(house: House, system: ForcedAirSystem): HousePaths
         {
           from: back,
           to: supply,
-          law: { kind: 'fixedFlow', volumeFlowM3PerS: system.fanFlowM3PerS },
+          law: system.runningLaw,
         },
         { kind: 'air handler', id, stand: 'running' },
       ),

@@ -35,14 +35,24 @@ export interface RemainingLeakage {
  *
  * A test measured every opening that was not sealed. What the house models by itself is therefore
  * subtracted, at the test pressure. Openings to a buffer space outside the envelope count as if that
- * space stood at outdoor pressure during the test, doors to it as shut. What stands in series is taken as one.
+ * space stood at outdoor pressure during the test, doors to it as shut. What stands in series is taken as one. The
+ * leaks of a house that was changed since are those that its test left.
  *
  * @param house - the house
  * @returns one row a case; a coefficient of zero or below means that nothing is left
  */
 export function remainingLeakage(house: House): readonly RemainingLeakage[] {
-  const { cases, exponent } = house.airtightness;
-  return cases.map((test) => {
+  const { cases, exponent, remainingM3PerSPaN } = house.airtightness;
+  return cases.map((test, index) => {
+    const kept = remainingM3PerSPaN?.[index];
+    if (kept !== undefined) {
+      return {
+        name: test.name,
+        coefficientM3PerSPaN: kept,
+        testedFlowM3PerS: test.volumeFlowM3PerS,
+        modelledFlowM3PerS: test.volumeFlowM3PerS - kept * test.pressurePa ** exponent,
+      };
+    }
     const flows = modelledFlows(house, test.pressurePa);
     const modelledFlowM3PerS = flows.reduce(
       (sum, flow) => sum + (flow.status === 'solved' ? flow.volumeFlowM3PerS : 0),

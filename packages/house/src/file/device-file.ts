@@ -4,6 +4,7 @@ import type { DeviceKind } from '../house.js';
 import { branch } from './schema/branch.js';
 import { accept, refuse, type ValueResult } from './schema/file-problem.js';
 import { flag } from './schema/flag.js';
+import { itemName } from './schema/item-name.js';
 import { leaf } from './schema/leaf.js';
 import { named } from './schema/named.js';
 import { part } from './schema/part.js';
@@ -87,7 +88,8 @@ export const speedFile = branch(
   { description: 'Flow at this speed.', examples: ['250 cfm', '{ flow: 250 cfm }'] },
 );
 
-const constantFlowFile = branch(
+/** Whether a control holds a fan's flow, and how far. */
+export const constantFlowFile = branch(
   {
     flag: flag('Whether a control holds the flow constant.'),
     text: flag('Whether a control holds the flow constant.'),
@@ -132,6 +134,12 @@ function deviceMap<More extends z.ZodRawShape>(kinds: KindTable<DeviceKind>, mor
             description: 'Flow at each speed, slowest first.',
             examples: ['{ low: 250 cfm, high: 900 cfm }'],
           },
+        ),
+      ),
+      cappedAt: z.optional(
+        itemName(
+          'Name of the speed above which a control no longer lets it run. The speeds above it stay in the file: they tell how strong its fan is.',
+          ['medium'],
         ),
       ),
       curve: z.optional(curveFile),

@@ -6,7 +6,7 @@ import { named } from './schema/named.js';
 import { part } from './schema/part.js';
 import { plainNumber } from './schema/plain-number.js';
 import { quantity } from './schema/quantity.js';
-import { deviceFlow } from './device-file.js';
+import { constantFlowFile, deviceFlow } from './device-file.js';
 import { zoneName } from './opening-file.js';
 import { outletFile } from './outlet-file.js';
 import { preparationFile } from './preparation-file.js';
@@ -77,6 +77,15 @@ export const forcedAirFile = part(
     returnLeakage: z.optional(leaks('return')),
     supplyPressure: z.optional(ductPressure('supply')),
     returnPressure: z.optional(ductPressure('return')),
+    shutOffPressure: z.optional(
+      quantity('pressure', {
+        description:
+          'Pressure between its supply and return ducts at which its blower moves no air; 350 Pa when absent, or twice the pressures of its ducts if that is more.',
+        allowed: ranges.fanPressure,
+        examples: ['350 Pa', '1.4 in. w.c.'],
+      }),
+    ),
+    constantFlow: z.optional(constantFlowFile),
     standingLoss: z.optional(
       quantity('pressure', {
         description:

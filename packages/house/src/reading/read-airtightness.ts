@@ -9,8 +9,14 @@ import {
   type TightnessInFile,
 } from '../file/airtightness-file.js';
 import { assumedExponent } from '../file/opening-law.js';
-import type { Airtightness, AirtightnessCase, TestPreparation } from '../house.js';
+import {
+  insideZoneKinds,
+  type Airtightness,
+  type AirtightnessCase,
+  type TestPreparation,
+} from '../house.js';
 import { reportUnknown, type HouseNames } from './house-names.js';
+import type { HouseSoFar } from './read-place.js';
 import { givenOr, readValue, report, warn, type Reading } from './reading.js';
 import { commonPractice, exponentSource, ourChoice } from './sources.js';
 
@@ -25,13 +31,13 @@ export interface AirtightnessRead {
  *
  * @param reading - where issues and assumptions are collected
  * @param root - the whole file
- * @param house - names of everything, and the volume where the user's numbers give one [m3]
+ * @param house - zones, names of everything, and the volume where the user's numbers give one [m3]
  * @returns the airtightness; `undefined` where it is missing or wrong, which is then reported
  */
 export function readAirtightness(
   reading: Reading,
   root: Readonly<Record<string, unknown>>,
-  house: { readonly names: HouseNames; readonly knownVolumeM3: number | undefined },
+  house: Pick<HouseSoFar, 'names' | 'zones'> & { readonly knownVolumeM3: number | undefined },
 ): AirtightnessRead | undefined {
   const origin = 'airtightness';
   const inFile = readValue(reading, airtightnessFile, { path: [origin], raw: root[origin] });
@@ -61,6 +67,14 @@ export function readAirtightness(
   }
   const planned = full.result.planned;
   if (!planned) assumeTest(reading, full);
+  if (house.zones.some(({ zone }) => !insideZoneKinds.includes(zone.kind))) {
+    reading.assumptions.push({
+      origin,
+      what: 'zones outside the tested envelope during the test',
+      value: 'at outdoor pressure, doors to them shut',
+      source: ourChoice('such spaces are vented; a tight one makes the house seem tighter here'),
+    });
+  }
   const preparation = readPreparation(reading, full.preparation ?? {}, house.names);
   return {
     airtightness: {

@@ -3,18 +3,19 @@ import {
   flowAt,
   referenceAir,
   typicalFanCurve,
-  type FanPoint,
   type FlowLawDescription,
 } from '@evendraft/airflow';
 import type { IssuePath } from '@evendraft/text';
 import type { CurvePointInFile, DeviceInFile, SpeedInFile } from '../file/device-file.js';
 import type { DeviceKind, DeviceSpeed } from '../house.js';
+import { assumeStandardAir, fanAtAltitude } from './fan-at-altitude.js';
 import { hasDuct, hasPath } from './read-device-path.js';
 import { readFanPressures } from './read-fan-pressures.js';
+import { readConstantFlow } from './read-constant-flow.js';
 import { checkLaw } from './read-law.js';
 import { withReverseFlow } from './reverse-flow.js';
 import { originOf, report, warn, type Reading } from './reading.js';
-import { commonPractice, ourChoice } from './sources.js';
+import { commonPractice } from './sources.js';
 
 /** One speed as it stands in the file. */
 export interface NamedSpeed {
@@ -29,13 +30,12 @@ export interface TypedLaws {
   readonly speeds: readonly NamedSpeed[];
   readonly kind: DeviceKind;
   readonly path: IssuePath;
+  /** Altitude of the house [m]. */
+  readonly altitudeM: number;
 }
 
 /** The most points of a fan curve; our choice. */
 const mostPoints = 100;
-
-/** Beyond the range of its control a constant-flow fan is taken to move nothing at this multiple of the range's end. */
-const shutOffBeyondControl = 1.25;
 
 /**
  * The speeds of a device, slowest first, each with its law.
@@ -81,6 +81,11 @@ export function readDeviceLaws(
   // A flow held against everything never comes to its shut-off.
   const own = hasPath(device.inFile);
   if (device.inFile.constantFlow !== true && !own) assumeDamper(reading, path);
+  // The range of a control is what its maker holds it to; all else is rated in standard air.
+  const controlled = (device.inFile.constantFlow ?? false) !== false;
+  if (bare.length < speeds.length || !controlled) {
+    assumeStandardAir(reading, path, device.altitudeM);
+  }
 
   const made = speeds.map((speed): DeviceSpeed | undefined => {
     const curve = curveOf(speed);
@@ -91,8 +96,10 @@ export function readDeviceLaws(
       return undefined;
     }
     const law = curve === undefined ? lawOf?.(flow ?? 0) : curveLaw(curve, device.inFile.stall);
-    const blocked = law === undefined ? undefined : checkLaw(reading, speed.path, law);
-    if (blocked === undefined) return undefined;
+    const asRated = law === undefined ? undefined : checkLaw(reading, speed.path, law);
+    if (asRated === undefined) return undefined;
+    const held = curve === undefined && controlled;
+    const blocked = held ? asRated : fanAtAltitude(asRated, device.altitudeM);
     const stalls = checkFlowLaw(blocked).some(({ code }) => code === 'RisingFanCurve');
     const everyFlow = stalls && device.inFile.stall === 'every flow';
     if (stalls && !everyFlow) {
@@ -147,21 +154,12 @@ function bareFlowLaw(
   const { inFile, kind, path, speeds } = device;
   if (kind === 'condensing dryer') return undefined;
   const { constantFlow } = inFile;
-  if (constantFlow === true) {
-    warn(reading, [...path, 'constantFlow'], {
-      code: 'device.constant-flow-without-range',
-      parameters: {},
+  if (constantFlow !== undefined && constantFlow !== false) {
+    return readConstantFlow(reading, {
+      constantFlow,
+      shutOffPressure: inFile.shutOffPressure,
+      path,
     });
-    reading.assumptions.push({
-      origin: originOf(path),
-      what: 'pressure range of the constant-flow control',
-      value: 'without end',
-      source: ourChoice('the file declares a constant flow and gives no range'),
-    });
-    return (volumeFlowM3PerS) => ({ kind: 'fixedFlow', volumeFlowM3PerS });
-  }
-  if (typeof constantFlow === 'object') {
-    return constantFlowLaw(reading, device, constantFlow.upTo);
   }
   const pressures = readFanPressures(reading, { inFile, kind, path });
   if (pressures === undefined) return undefined;
@@ -202,37 +200,6 @@ function bareFlowLaw(
     }),
     beyondShutOff: 'blocked',
   });
-}
-
-function constantFlowLaw(
-  reading: Reading,
-  { inFile, path }: TypedLaws,
-  upToPa: number,
-): ((flow: number) => FlowLawDescription) | undefined {
-  const shutOffPa = inFile.shutOffPressure ?? shutOffBeyondControl * upToPa;
-  if (shutOffPa <= upToPa) {
-    report(reading, [...path, 'shutOffPressure'], {
-      code: 'device.rating-above-shut-off',
-      parameters: { ratingPa: upToPa, shutOffPa },
-    });
-    return undefined;
-  }
-  if (inFile.shutOffPressure === undefined) {
-    reading.assumptions.push({
-      origin: originOf(path),
-      what: 'shut-off pressure beyond the range of the constant-flow control',
-      value: { si: shutOffPa, dimension: 'pressure' },
-      source: ourChoice('a quarter above the end of the range'),
-    });
-  }
-  return (flow) => {
-    const points: FanPoint[] = [
-      { pressureRisePa: -upToPa, volumeFlowM3PerS: flow },
-      { pressureRisePa: upToPa, volumeFlowM3PerS: flow },
-      { pressureRisePa: shutOffPa, volumeFlowM3PerS: 0 },
-    ];
-    return { kind: 'fanCurve', points, beyondShutOff: 'blocked', interpolation: 'linear' };
-  };
 }
 
 function assumeDamper(reading: Reading, path: IssuePath): void {

@@ -6,6 +6,7 @@ import type { DevicePath, Interlock, PathPart, TestPreparation } from '../house.
 import type { HouseNames } from './house-names.js';
 import { damperKeys, readDamper } from './read-damper.js';
 import { readDuct, type ReadDuct } from './read-duct.js';
+import { fanAtAltitude } from './fan-at-altitude.js';
 import { readBoosterPressures } from './read-fan-pressures.js';
 import { readInterlock } from './read-interlock.js';
 import { givenOr, originOf, report, type Reading } from './reading.js';
@@ -22,6 +23,8 @@ export interface TypedPath {
   readonly topFlowM3PerS: number;
   readonly duringTest: TestPreparation;
   readonly names: HouseNames;
+  /** Altitude of the house [m]. */
+  readonly altitudeM: number;
 }
 
 /** The path of a device, with what opens its damper where that is something else. */
@@ -191,7 +194,10 @@ function assumedDamper(reading: Reading, path: IssuePath): 'gravity' {
   return 'gravity';
 }
 
-function readBooster(reading: Reading, { inFile, path }: TypedPath): PathPart | undefined {
+function readBooster(
+  reading: Reading,
+  { inFile, path, altitudeM }: TypedPath,
+): PathPart | undefined {
   const typed = inFile.boosterFan;
   if (typed === undefined) return undefined;
   const keys = typeof typed === 'number' ? { flow: typed } : typed;
@@ -201,7 +207,10 @@ function readBooster(reading: Reading, { inFile, path }: TypedPath): PathPart | 
   return {
     name: 'booster fan',
     riseM: 0,
-    law: withReverseFlow({ kind: 'fanCurve', points, beyondShutOff: 'blocked' }),
+    law: fanAtAltitude(
+      withReverseFlow({ kind: 'fanCurve', points, beyondShutOff: 'blocked' }),
+      altitudeM,
+    ),
     closed: rootLaw(assumedStoppedLossPa, keys.flow),
   };
 }

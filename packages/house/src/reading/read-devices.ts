@@ -9,8 +9,9 @@ import {
 import { checkName } from '../file/schema/item-name.js';
 import { shapeOf } from '../file/schema/shape-of.js';
 import { plainWord } from '../file/schema/word.js';
-import type { Device, DeviceKind, TestPreparation } from '../house.js';
+import type { Device, DeviceKind, DeviceSpeed, TestPreparation } from '../house.js';
 import { kindNames } from '../kind-names.js';
+import { reportUnknown } from './house-names.js';
 import { readDeviceLaws, type NamedSpeed } from './read-device-laws.js';
 import { hasPath, readDevicePath, reportKeysWithoutDuct } from './read-device-path.js';
 import { placeOfDevice } from './read-device-place.js';
@@ -37,6 +38,8 @@ export function readDevices(
   house: HouseSoFar & {
     readonly preparation: ReadonlyMap<string, TestPreparation>;
     readonly section: 'exhaust' | 'supply';
+    /** Altitude of the house [m]. */
+    readonly altitudeM: number;
   },
 ): readonly Device[] {
   return items.flatMap((item) => {
@@ -59,7 +62,10 @@ function readDevice(
   const { inFile, speeds } = typed;
 
   const place = placeOfDevice(reading, house, { inFile, path, kind });
-  const laws = place === 'indoors' ? [] : readDeviceLaws(reading, { inFile, speeds, kind, path });
+  const { altitudeM } = house;
+  const built =
+    place === 'indoors' ? [] : readDeviceLaws(reading, { inFile, speeds, kind, path, altitudeM });
+  const laws = built && upToCap(reading, built, { inFile, path });
   const duringTest = readStand(reading, house.preparation, {
     name,
     path,
@@ -73,7 +79,7 @@ function readDevice(
     const parameters = { key, way: place === 'indoors' ? 'to: indoors' : `kind: ${kind}` };
     report(reading, [...path, key], { code: 'key.without-effect', parameters });
   }
-  const topFlowM3PerS = laws?.at(-1)?.ratedFlowM3PerS;
+  const topFlowM3PerS = built?.at(-1)?.ratedFlowM3PerS;
   const series =
     hasPath(inFile) && topFlowM3PerS !== undefined
       ? readDevicePath(reading, {
@@ -84,6 +90,7 @@ function readDevice(
           topFlowM3PerS,
           duringTest,
           names: house.names,
+          altitudeM,
         })
       : undefined;
   const offLaw = hasPath(inFile)
@@ -116,6 +123,21 @@ function readDevice(
     ...(interlock === undefined ? {} : { interlock }),
     continuous: inFile.continuous ?? false,
   };
+}
+
+/** The speeds up to that at which a control caps the device; `undefined` where it has no such speed. */
+function upToCap(
+  reading: Reading,
+  built: readonly DeviceSpeed[],
+  { inFile: { cappedAt }, path }: { readonly inFile: DeviceInFile; readonly path: IssuePath },
+): readonly DeviceSpeed[] | undefined {
+  if (cappedAt === undefined) return built;
+  const names = built.map(({ name }) => name);
+  const place = names.indexOf(cappedAt);
+  if (place >= 0) return built.slice(0, place + 1);
+  const at = [...path, 'cappedAt'];
+  reportUnknown(reading, { name: cappedAt, path: at, what: 'speed', known: names });
+  return undefined;
 }
 
 /** Where a device stands that moves air about inside its room only. */

@@ -4,6 +4,7 @@ import { forcedAirFile, type ForcedAirInFile } from '../file/forced-air-file.js'
 import type { DuctLeak, ForcedAirSystem, Register } from '../forced-air.js';
 import type { TestPreparation } from '../house.js';
 import { findOutlet, findZone } from './house-names.js';
+import { readAirHandlerLaw } from './read-air-handler-law.js';
 import { checkLaw } from './read-law.js';
 import type { HouseSoFar } from './read-place.js';
 import type { RawItem } from './read-section.js';
@@ -33,7 +34,11 @@ const sumTolerance = 0.005;
 export function readForcedAir(
   reading: Reading,
   items: readonly RawItem[],
-  house: HouseSoFar & { readonly preparation: ReadonlyMap<string, TestPreparation> },
+  house: HouseSoFar & {
+    readonly preparation: ReadonlyMap<string, TestPreparation>;
+    /** Altitude of the house [m]. */
+    readonly altitudeM: number;
+  },
 ): readonly ForcedAirSystem[] {
   return items.flatMap(({ name, path, raw }) => {
     const inFile = readValue(reading, forcedAirFile, { path, raw: raw ?? {} });
@@ -52,6 +57,14 @@ export function readForcedAir(
       path,
       turbulent({ flowM3PerS: inFile.flow, pressurePa: standingLossPa }),
     );
+    const risePa =
+      supply === undefined || back === undefined ? undefined : supply.pressurePa + back.pressurePa;
+    const { altitudeM } = house;
+    const typedLaw =
+      risePa === undefined
+        ? undefined
+        : readAirHandlerLaw(reading, { inFile, path, risePa, altitudeM });
+    const runningLaw = typedLaw && checkLaw(reading, path, typedLaw);
     const duringTest = readStand(reading, house.preparation, {
       name,
       path,
@@ -59,12 +72,13 @@ export function readForcedAir(
       assumed: 'open',
       matters: supply !== undefined && back !== undefined,
     });
-    if (supply === undefined || back === undefined || standingLaw === undefined) return [];
+    if (supply === undefined || back === undefined) return [];
+    if (runningLaw === undefined || standingLaw === undefined) return [];
     return [
       {
         id: name,
         origin: system.origin,
-        fanFlowM3PerS: inFile.flow,
+        runningLaw,
         standingLaw,
         supplies: supply.registers,
         returns: back.registers,
@@ -87,7 +101,13 @@ function readSide(
   reading: Reading,
   house: HouseSoFar,
   of: Side,
-): { readonly registers: readonly Register[]; readonly leaks: readonly DuctLeak[] } | undefined {
+):
+  | {
+      readonly pressurePa: number;
+      readonly registers: readonly Register[];
+      readonly leaks: readonly DuctLeak[];
+    }
+  | undefined {
   const { inFile, path, origin, side } = of;
   const key = side === 'supply' ? 'supplies' : 'returns';
   const pressurePa = givenOr(reading, inFile[`${side}Pressure`], {
@@ -117,7 +137,7 @@ function readSide(
     );
     return law === undefined ? [] : [{ zone, share, law }];
   });
-  return { registers, leaks: leaks.map(({ leak }) => leak) };
+  return { pressurePa, registers, leaks: leaks.map(({ leak }) => leak) };
 }
 
 function readShares(

@@ -80,6 +80,11 @@ function readOtherModes(
   const assume = (what: string, value: string, reason: string): void => {
     reading.assumptions.push({ origin, what, value, source: ourChoice(reason) });
   };
+  assume(
+    'its flows against the pressure of the house',
+    'held, whatever the pressure',
+    'its fans work against filters, core and ducts; under a deep suction it moves less out and more in',
+  );
   if (defrost === undefined) {
     assume('frost protection', 'none that stops one of its flows', 'none is named');
   } else {

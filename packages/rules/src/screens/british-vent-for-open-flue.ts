@@ -1,6 +1,7 @@
 import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { burnersInside, takesRoomAir } from '../internal/burners.js';
+import { outdoorOpenings } from '../internal/outdoor-openings.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import { freeAreaOf } from './louvre-free-area.js';
@@ -49,9 +50,7 @@ export const britishVentForOpenFlue: Screen = {
       ];
       if (least === 0)
         return notMeantFor(this.rule, { ...about, why: 'Its input is 7 kW or less.', arithmetic });
-      const openings = facts.zones?.[zone]?.combustionOpenings?.filter(
-        ({ to }) => to === 'outdoors',
-      );
+      const openings = outdoorOpenings({ house, facts }, zone);
       if (openings === undefined) {
         return lacks(this.rule, { ...about, arithmetic }, [
           'its permanent vents to outdoors, if it has any',

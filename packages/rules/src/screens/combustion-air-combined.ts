@@ -1,6 +1,7 @@
 import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { combustionRooms } from '../internal/combustion-rooms.js';
+import { outdoorOpenings } from '../internal/outdoor-openings.js';
 import type { Screen } from '../internal/screen.js';
 import { singleOutdoorOpening } from './combustion-air-outdoor-openings.js';
 import { standardCombustionVolume } from './combustion-air-volume.js';
@@ -45,9 +46,7 @@ export const combustionAirCombined: Screen = {
           amount.length(2 * Math.sqrt(least / Math.PI)),
         ),
       ];
-      const openings = facts.zones?.[room.zone]?.combustionOpenings?.filter(
-        ({ to }) => to === 'outdoors',
-      );
+      const openings = outdoorOpenings({ house, facts }, room.zone);
       if (openings === undefined) {
         return lacks(this.rule, { subject: room.zone, why: room.why, arithmetic }, [
           'its openings to outdoors for combustion air, if it has any',

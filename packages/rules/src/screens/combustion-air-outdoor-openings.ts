@@ -1,6 +1,7 @@
 import { judgedBy, lacks } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { combustionRooms, type CombustionRoom } from '../internal/combustion-rooms.js';
+import { outdoorOpenings } from '../internal/outdoor-openings.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import type { ArithmeticLine } from '../rule-finding.js';
@@ -43,9 +44,7 @@ export const combustionAirOutdoorOpenings: Screen = {
   },
   run({ house, facts }) {
     return combustionRooms(this.rule, house, (room) => {
-      const openings = facts.zones?.[room.zone]?.combustionOpenings?.filter(
-        ({ to }) => to === 'outdoors',
-      );
+      const openings = outdoorOpenings({ house, facts }, room.zone);
       const [first, second] = [...(openings ?? [])].sort(
         (one, other) => freeAreaOf(other) - freeAreaOf(one),
       );
@@ -135,7 +134,9 @@ function judgeOne(
   },
 ) {
   const { room, facts, free, lines } = given;
-  const connectors = room.appliances.map(({ id }) => facts.appliances?.[id]?.ventConnectorAreaM2);
+  const connectors = room.appliances.map(
+    ({ id, flue }) => facts.appliances?.[id]?.ventConnectorAreaM2 ?? flue?.connector[0]?.areaM2,
+  );
   const known = connectors.filter((area) => area !== undefined);
   const connectorArea = known.reduce((sum, area) => sum + area, 0);
   const byInput = singleOutdoorOpening(room.inputW);

@@ -1,6 +1,7 @@
 import { judgedBy, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { combustionRooms, perThousandBtuPerHour } from '../internal/combustion-rooms.js';
+import { outdoorOpenings } from '../internal/outdoor-openings.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 
@@ -42,6 +43,13 @@ export const combustionAirVolume: Screen = {
         });
       }
       const required = standardCombustionVolume(room.inputW);
+      const vented = (outdoorOpenings({ house, facts }, room.zone) ?? []).length > 0;
+      if (vented && room.volumeM3 < required) {
+        return notMeantFor(this.rule, {
+          subject: room.zone,
+          why: 'Its space is smaller than the method asks, and it has openings to outdoors: the rules for those judge it.',
+        });
+      }
       return judgedBy(
         this.rule,
         {

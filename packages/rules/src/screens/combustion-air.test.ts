@@ -1,3 +1,4 @@
+import type { House } from '@evendraft/house';
 import { describe, expect, it } from 'vitest';
 import { appliance, house } from '../../test-data/invented-study.js';
 import { screen, si, valueOf, verdicts } from '../../test-data/screened.js';
@@ -176,5 +177,98 @@ describe('combustion air from outdoors', () => {
     expect(verdicts('combustion-air-mechanical', basement(1), supply(40))).toEqual([
       'basement: beyond the limit',
     ]);
+  });
+});
+
+/** Openings of the basement for combustion air as a house file describes them. Invented. */
+function airOpening(
+  id: string,
+  to: House['openings'][number]['to'],
+  law: House['openings'][number]['law'],
+): House['openings'][number] {
+  const combustionAir = id.endsWith('low') ? ('low' as const) : ('high' as const);
+  const heightM = combustionAir === 'low' ? 0.2 : 2;
+  return {
+    ...{ id, origin: `combustionAir.${id}`, zone: 'basement', to, heightM, combustionAir, law },
+    duringTest: 'open',
+  };
+}
+
+function holeOf(in2: number) {
+  return { kind: 'orifice', areaM2: si.in2(in2), dischargeCoefficient: 0.6 } as const;
+}
+
+describe('openings for combustion air that the house file describes', () => {
+  const rule = 'combustion-air-outdoor-openings';
+  const two = (lowIn2: number, to: House['openings'][number]['to'] = { kind: 'outdoors' }) => ({
+    ...basement(3600),
+    openings: [airOpening('air high', to, holeOf(60)), airOpening('air low', to, holeOf(lowIn2))],
+  });
+
+  it('are judged as those of the facts are, which come before them', () => {
+    // 140,000 Btu/h asks for 35 in² each.
+    expect(verdicts(rule, two(38))).toEqual(['basement: within the limit']);
+    expect(verdicts(rule, two(30))).toEqual(['basement: beyond the limit']);
+    expect(verdicts(rule, two(30), openings(60, 37))).toEqual(['basement: within the limit']);
+    // 75 cm² each of two up to 50 kW; 38 in² are 245 cm².
+    expect(verdicts('german-opening', two(38))).toEqual(['basement: within the limit']);
+  });
+
+  it('take the place of the volume of the room', () => {
+    expect(screen('combustion-air-volume', two(38))[0]?.applies).toBe('no');
+    expect(screen('combustion-air-volume', basement(3600))[0]?.applies).toBe('yes');
+  });
+
+  it('count by the narrowest part, through a duct that lies by twice the area', () => {
+    const section = {
+      lengthM: 4,
+      hydraulicDiameterM: 0.2,
+      areaM2: si.in2(50),
+      roughnessM: 0.0001,
+      frictionMultiplier: 1,
+      lossCoefficient: 1,
+    };
+    const ducted = {
+      ...basement(3600),
+      openings: ['air high', 'air low'].map((id) =>
+        airOpening(id, { kind: 'outdoors' }, { kind: 'duct', sections: [section] }),
+      ),
+    };
+    const [finding] = screen(rule, ducted);
+    expect(valueOf(finding, 'opening to outdoors')).toBeCloseTo(si.in2(50), 12);
+    // 1 in² for each 2,000 Btu/h.
+    expect(valueOf(finding, 'each of two')).toBeCloseTo(si.in2(70), 12);
+    expect(finding?.verdict).toBe('beyond the limit');
+  });
+
+  it('are not judged where their size is not known, nor into a neighbour', () => {
+    const byFlow = { kind: 'powerLaw', coefficientM3PerSPaN: 0.01, exponent: 0.5 } as const;
+    const unsized = {
+      ...two(38),
+      openings: [airOpening('air high', { kind: 'outdoors' }, byFlow)],
+    };
+    expect(screen(rule, unsized)[0]?.give).toEqual([
+      'its openings to outdoors for combustion air, if it has any',
+    ]);
+    const beside = two(38, { kind: 'surrounding', surrounding: 'shop' });
+    expect(screen(rule, beside)[0]?.verdict).toBe('not judged');
+  });
+
+  it('into the attic count as outdoors, and lend the room none of the volume of the attic', () => {
+    const withAttic = (of: House): House => ({
+      ...of,
+      zones: [...of.zones, { ...of.zones[0]!, id: 'attic', kind: 'attic', volumeM3: 300 }],
+    });
+    expect(verdicts(rule, withAttic(two(38, { kind: 'zone', zone: 'attic' })))).toEqual([
+      'basement: within the limit',
+    ]);
+    const [high] = two(38, { kind: 'zone', zone: 'attic' }).openings;
+    const { combustionAir: _, ...plain } = high!;
+    const hatch = withAttic({ ...basement(3600), openings: [plain] });
+    expect(valueOf(screen('combustion-air-volume', hatch)[0], 'volume')).toBeCloseTo(
+      si.ft3(3600),
+      9,
+    );
+    expect(screen('combustion-air-indoor-openings', hatch)[0]?.verdict).toBe('not judged');
   });
 });

@@ -1,6 +1,7 @@
 import { judgedBy, lacks, notMeantFor } from '../internal/answer.js';
 import { amount, line } from '../internal/arithmetic-line.js';
 import { germanRooms, outputNote } from '../internal/german-rooms.js';
+import { outdoorOpenings } from '../internal/outdoor-openings.js';
 import type { Screen } from '../internal/screen.js';
 import { siOf } from '../internal/si-of.js';
 import { freeAreaOf } from './louvre-free-area.js';
@@ -28,9 +29,7 @@ export const germanOpening: Screen = {
       if (inputW > largest) {
         return notMeantFor(this.rule, { subject: zone, why: 'Its appliances exceed 50 kW.' });
       }
-      const openings = facts.zones?.[zone]?.combustionOpenings?.filter(
-        ({ to }) => to === 'outdoors',
-      );
+      const openings = outdoorOpenings({ house, facts }, zone);
       if (openings === undefined) {
         return lacks(this.rule, about, ['its openings to outdoors, if it has any']);
       }

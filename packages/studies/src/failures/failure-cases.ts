@@ -1,5 +1,5 @@
 import type { FlowLawDescription } from '@evendraft/airflow';
-import type { House, PathPart } from '@evendraft/house';
+import { afterTest, type House, type PathPart } from '@evendraft/house';
 import { largerLaw } from './larger-law.js';
 
 /** What has gone wrong with one thing. */
@@ -29,12 +29,18 @@ export interface FailureFactors {
  *
  * A clogged filter is a factor on the flow of a supply fan, or on the openings and ducts of make-up air.
  *
- * @param house - the house
+ * What fails does so after the airtightness test, so that leaks stay as they were.
+ *
+ * @param asTested - the house
  * @param factors - how far a gasket leaks and a filter clogs
  * @returns each case with its house
  */
-export function failureCases(house: House, factors: FailureFactors = {}): readonly FailureCase[] {
+export function failureCases(
+  asTested: House,
+  factors: FailureFactors = {},
+): readonly FailureCase[] {
   const { gasket = 10, filter = 0.5 } = factors;
+  const house = afterTest(asTested);
   return [
     ...house.makeUpOpenings.flatMap((opening) =>
       makeUpFailures(house, opening, { gasket, filter }),

@@ -1,4 +1,4 @@
-import type { Device, Door, House } from '@evendraft/house';
+import { afterTest, type Device, type Door, type House } from '@evendraft/house';
 import type { DoorLeaf } from '../door-force.js';
 import type { DuctRun } from '../sized/duct-run.js';
 import { freeName } from '../sized/free-name.js';
@@ -30,14 +30,14 @@ const sharpEdge = 0.6;
 const closetAreaM2 = 1.5;
 
 /**
- * The house with its dryer in every arrangement.
+ * The house with its dryer in every arrangement, made after its airtightness test.
  *
- * @param house - the house
+ * @param asTested - the house
  * @param of - the dryer, the way and size of its make-up duct, the door of its closet
  * @returns the arrangements, the house as it is first
  */
 export function dryerArrangements(
-  house: House,
+  asTested: House,
   of: {
     readonly dryer: Device;
     readonly run: DuctRun;
@@ -47,6 +47,7 @@ export function dryerArrangements(
 ): readonly DryerArrangement[] {
   const { dryer, run, diameterM, leaf } = of;
   const { zone, id } = dryer;
+  const house = afterTest(asTested);
   const makeUp = motorizedMakeUp(house, { zone, run, opensWith: { driver: id } });
   const closet = (name: DryerArrangement['name'], freeAreaM2: number): DryerArrangement =>
     inCloset(house, { name, dryer, freeAreaM2, leaf });

@@ -65,12 +65,15 @@ export function whyImpossible(
   if (needed.status !== 'solved') return { kind: 'does not reach' };
   const inwardPa = Math.abs(needed.pressureDifferencePa);
   const carried = seriesFlow(inward(links, target.zone), inwardPa);
+  const timesWhatItCarries =
+    links.length === 1 ? needed.scale : Math.abs(needed.massFlowKgPerS) / carried;
+  // It would carry enough, or the flow would have to go against the pressure: its size is not what fails.
+  if (!(timesWhatItCarries > 1)) return { kind: 'does not reach' };
   return {
     kind: 'resistance',
     item: remedy.item,
     neededFlowM3PerS: Math.abs(needed.massFlowKgPerS) / weather.outdoorAir.densityKgPerM3,
-    timesWhatItCarries:
-      links.length === 1 ? needed.scale : Math.abs(needed.massFlowKgPerS) / carried,
+    timesWhatItCarries,
   };
 }
 

@@ -35,8 +35,11 @@ export const shapeWords: Readonly<Record<Shape, string>> = {
   'something else': 'something that no house file can hold',
 };
 
-/** Whether a value is a map as parsers make them, and not a date, a Map or an instance of a class. */
+/**
+ * Whether a value is a map as parsers make them, and not a date, a Map or an instance of a class. One of another
+ * frame or context has a root prototype of its own.
+ */
 function isPlainMap(value: object): value is Record<string, unknown> {
   const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || prototype === Object.prototype;
+  return prototype === null || Object.getPrototypeOf(prototype) === null;
 }
