@@ -8,8 +8,9 @@ import {
   type ReportTable,
 } from '../tables/report-table.js';
 
-/** Rooms that the style knows [characters]. */
+/** The least room of a column that the style knows [characters]. */
 export const leastRoom = 3;
+/** The most [characters]. */
 export const mostRoom = 30;
 
 /** Words longer than this are broken, short texts up to this are not [characters]. */
