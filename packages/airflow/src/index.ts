@@ -250,9 +250,6 @@ export type {
   LawWarningCode,
   LinkState,
   Preparation,
-  TallyBlock,
-  ZoneGroup,
-  ZoneTally,
 } from './laws/flow-law.js';
 export { exchangeCoefficient } from './laws/exchange-coefficient.js';
 export {
@@ -266,6 +263,7 @@ export {
 } from './laws/flow-laws.js';
 export { inletAir, type AirState, type InletAir } from './laws/inlet-air.js';
 export { nearZeroWidthPa } from './laws/near-zero-width.js';
+export { powerTable } from './laws/internal/power.js';
 
 // Where numbers come from, and what a wrong argument throws
 export { AirflowArgumentError } from './airflow-argument-error.js';

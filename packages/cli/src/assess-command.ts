@@ -23,6 +23,7 @@ import { findBrowser } from './find-browser.js';
 import { readDataFile } from './read-data-file.js';
 import { readHouseFile } from './read-house-file.js';
 import { readSignOffFile } from './read-sign-off-file.js';
+import { sayStopped } from './say-stopped.js';
 import { situationWorkers } from './situation-workers.js';
 import { solverWorkers } from './solver-workers.js';
 import { watchWork } from './watch-work.js';
@@ -81,7 +82,7 @@ export async function assessCommand(
   if (assessment === undefined) return exitCode.stopped;
   const solved = assessment.worstCase.situations.length;
   if (assessment.incomplete !== undefined && solved === 0) {
-    streams.err('Stopped: nothing was solved yet. There is no result and nothing was written.\n');
+    sayStopped(streams, false);
     return exitCode.stopped;
   }
   // Who has stopped the work waits for what is done; only another Ctrl-C ends that.
@@ -89,9 +90,7 @@ export async function assessCommand(
   const extras = wantsExtras(flags)
     ? await reportExtras(prepared.house, assessment, { system: flags.units })
     : {};
-  if (assessment.incomplete !== undefined) {
-    streams.err('Stopped: what follows holds what was done by then.\n');
-  }
+  if (assessment.incomplete !== undefined) sayStopped(streams, true);
   streams.out(
     flags.json
       ? renderJson(assessment)

@@ -12,6 +12,7 @@ import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
 import { readYearFile } from './read-year-file.js';
 import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
+import { sayStopped } from './say-stopped.js';
 import { watchWork } from './watch-work.js';
 
 /** Flags of `evendraft compare`. */
@@ -84,11 +85,9 @@ export async function compareCommand(
   );
   if (result === undefined) return exitCode.stopped;
   if (result.incomplete !== undefined) {
-    if (result.comparison.rows.length === 0) {
-      streams.err('Stopped: nothing was solved yet. There is no result and nothing was written.\n');
-      return exitCode.stopped;
-    }
-    streams.err('Stopped: what follows holds what was done by then.\n');
+    const known = result.comparison.rows.length > 0;
+    sayStopped(streams, known);
+    if (!known) return exitCode.stopped;
   }
   if (result.leftOut.length === names.length) {
     for (const each of result.leftOut) streams.err(`${file}: ${each}.\n`);

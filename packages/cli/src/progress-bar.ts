@@ -1,6 +1,6 @@
 /** A bar on stderr that is drawn over and over. */
 export interface ProgressBar {
-  /** How far the work is. */
+  /** How far the work is; a part of one that is under way counts for the time left, and is not printed. */
   readonly update: (done: number, of: number) => void;
   /** Takes the bar away. */
   readonly clear: () => void;
@@ -44,7 +44,7 @@ export function progressBar(options: ProgressBarOptions): ProgressBar {
       visible = true;
       const leftMs = done === 0 ? undefined : ((time - start) * (of - done)) / done;
       const left = leftMs === undefined ? '' : `, ${timeWords(leftMs)} left`;
-      const words = ` ${done} of ${of} ${noun}${left}`;
+      const words = ` ${Math.floor(done)} of ${of} ${noun}${left}`;
       const room = Math.min(30, width - words.length - 4);
       const full = Math.round((room * Math.min(done, of)) / of);
       const bar = room < 5 ? '' : `[${'='.repeat(full)}${' '.repeat(room - full)}]`;

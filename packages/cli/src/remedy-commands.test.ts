@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { run } from '../test-data/run-written.js';
+import { run, runWith } from '../test-data/run-written.js';
 
 const cottage = `evendraft: 1
 name: Test Cottage 2
@@ -16,6 +16,9 @@ weather:
 appliances:
   boiler: { vent: natural draft, fuel: gas, kind: boiler }
 `;
+
+const flue = 'fuel: gas, input: 60 kBtu/h, flue: { height: 16 ft, diameter: 6 in }';
+const heater = `  water heater: { vent: natural draft, fuel: gas, input: 40 kBtu/h, flue: { height: 16 ft, diameter: 5 in } }\n`;
 
 let folder: string;
 let house: string;
@@ -50,6 +53,55 @@ describe('evendraft size', () => {
       result: { status: 'impossible' },
     });
   }, 30_000);
+
+  it('gives nothing where it is stopped before anything is solved', async () => {
+    const stopped = { signal: AbortSignal.abort() };
+    const { code, out, err } = await runWith(stopped, 'size', house, '--json');
+    expect([code, out]).toEqual([130, '']);
+    expect(err).toBe(
+      'Stopped: nothing was solved yet. There is no result and nothing was written.\n',
+    );
+  });
+
+  it.each([
+    ['text', []],
+    ['JSON', ['--json']],
+  ])('stopped while its bar runs prints what is known as incomplete, as %s', async (_, flags) => {
+    // Two flues of their own in many weathers: long enough for a bar, however fast the machine.
+    const weathers = Array.from(
+      { length: 24 },
+      (_, row) => `  - { name: row ${row}, outdoorTemperature: ${row - 12} C }\n`,
+    );
+    const slow = cottage
+      .replace('fuel: gas', flue)
+      .replace('weather:\n', `weather:\n${weathers.join('')}`);
+    await writeFile(house, `${slow}${heater}`);
+    const stop = new AbortController();
+    let shown = '';
+    const { code, out } = await runWith(
+      {
+        signal: stop.signal,
+        progress: true,
+        err: (text) => {
+          shown += text;
+          if (/\b[1-9]\d* of \d+ sizes/u.test(text)) stop.abort();
+        },
+      },
+      ...['size', house, '--remedy', 'opening', ...flags],
+    );
+    expect(code).toBe(130);
+    expect(shown).toMatch(/\[=* *\] \d+ of \d+ sizes, \d+ (s|min) left/u);
+    expect(shown).toMatch(/\r\u001b\[KStopped: what follows holds what was done by then\.\n$/u);
+    if (flags.length === 0) {
+      expect(out).toMatch(/Incomplete: the work was stopped[^]*No size is shown to be the/u);
+      expect(out).not.toContain('Smallest size that keeps');
+    } else {
+      expect(JSON.parse(out)).toMatchObject({
+        incomplete: { parts: [{ work: 'sizes' }] },
+        result: { status: 'unfinished' },
+      });
+    }
+  });
 
   it('explains usage that is wrong with code 2', async () => {
     const kind = await run('size', house, '--remedy', 'window');

@@ -52,7 +52,7 @@ describe('evendraft assess', () => {
     expect((await readdir(reports)).sort()).toEqual(['house.json', 'house.md']);
     expect(out).toContain(join(reports, 'house.md'));
     const result: unknown = JSON.parse(await readFile(join(reports, 'house.json'), 'utf8'));
-    expect(result).toMatchObject({ schema: 'evendraft-assessment', schemaVersion: 2 });
+    expect(result).toMatchObject({ schema: 'evendraft-assessment', schemaVersion: 3 });
     expect(await readFile(join(reports, 'house.md'), 'utf8')).toContain('L/s');
   });
 
@@ -278,7 +278,7 @@ describe('a file that cannot be used', () => {
 
 describe('the command', () => {
   it('prints every schema', async () => {
-    for (const what of ['house', 'assessment', 'sign-off']) {
+    for (const what of ['house', 'assessment', 'sizing', 'comparison', 'sign-off']) {
       const { code, out } = await run('schema', what);
       expect(code).toBe(0);
       expect(JSON.parse(out)).toHaveProperty('$schema');

@@ -1,11 +1,13 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import {
   assessmentJsonSchema,
+  comparisonJsonSchema,
   defaultLimitSet,
   houseFileJsonSchema,
   libraryVersion,
   ruleRegions,
   signOffJsonSchema,
+  sizingJsonSchema,
   type RuleRegion,
   type WhenCures,
 } from 'evendraft';
@@ -125,7 +127,7 @@ export async function runCommand(
 
   program
     .command('schema')
-    .description('Print the JSON Schema of a file, for completion in an editor.')
+    .description('Print the JSON Schema of a file or of what --json prints.')
     .argument('[what]', `${Object.keys(schemas).join(', ')}`, schemaName, 'house')
     .addHelpText(
       'after',
@@ -163,6 +165,8 @@ const draws = number({ least: 100, most: 1_000_000, whole: true });
 const schemas = {
   house: houseFileJsonSchema,
   assessment: assessmentJsonSchema,
+  sizing: sizingJsonSchema,
+  comparison: comparisonJsonSchema,
   'sign-off': signOffJsonSchema,
 } as const;
 

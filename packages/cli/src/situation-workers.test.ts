@@ -37,10 +37,12 @@ describe('threads that solve situations', () => {
     expect(alone).toHaveLength(12);
     for (const workers of [1, 3]) {
       const pool = createSituationPool(house(), { createWorker: situationThread, workers });
-      const parts = await Promise.all([0, 4, 8].map((first) => pool.solve(first, first + 4)));
+      const parts = await Promise.all(
+        [0, 4, 8].map((first) => pool.ask({ kind: 'situations', first, end: first + 4 })),
+      );
       pool.close();
       expect(parts.flat()).toEqual(alone);
-      await expect(pool.solve(0, 1)).rejects.toThrow('closed');
+      await expect(pool.ask({ kind: 'situations', first: 0, end: 1 })).rejects.toThrow('closed');
     }
   });
 });

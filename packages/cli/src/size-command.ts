@@ -11,6 +11,7 @@ import type { CommandStreams } from './command-streams.js';
 import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
 import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
+import { sayStopped } from './say-stopped.js';
 import { watchWork } from './watch-work.js';
 
 /** Flags of `evendraft size`. */
@@ -32,7 +33,8 @@ export interface SizeFlags extends RemedyFlags {
  * @param file - path of the house file
  * @param flags - remedy, target, output
  * @param streams - where results and messages go
- * @returns exit code: 0 where there is a size or none is needed, 1 where no size offered does it
+ * @returns exit code: 0 where there is a size or none is needed, 1 where no size offered does it, 130 where it was
+ *   stopped; then what is known is printed, which is no answer
  */
 export async function sizeCommand(
   file: string,
@@ -57,7 +59,7 @@ export async function sizeCommand(
     ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
   };
   const result = await watchWork(
-    (watch) => size(house, { ...request, ...watch }),
+    (watch) => size(house, { ...request, ...watch, whenStopped: 'keep' }),
     'sizes',
     streams,
   );
@@ -67,6 +69,11 @@ export async function sizeCommand(
     return exitCode.wrongInput;
   }
   const { sizing } = result;
+  if (sizing.result.status === 'unfinished') {
+    const known = sizing.result.tried.length > 0 || sizing.result.margins.length > 0;
+    sayStopped(streams, known);
+    if (!known) return exitCode.stopped;
+  }
   streams.out(
     flags.json
       ? renderJson(sizing)
@@ -76,7 +83,15 @@ export async function sizeCommand(
           color: streams.color,
         }),
   );
-  return sizing.result.status === 'impossible' ? exitCode.beyondLimit : exitCode.done;
+  switch (sizing.result.status) {
+    case 'unfinished':
+      return exitCode.stopped;
+    case 'impossible':
+      return exitCode.beyondLimit;
+    case 'sized':
+    case 'nothing needed':
+      return exitCode.done;
+  }
 }
 
 /** The pressure in the zone that was named, or in each zone with an appliance, or in each living zone. */

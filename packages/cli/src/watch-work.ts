@@ -34,7 +34,7 @@ export async function watchWork<Result>(
     return await work({
       ...(signal === undefined ? {} : { signal }),
       onProgress: (done, of, counted = noun) => {
-        soFar = `${done} of ${of} ${counted} were solved`;
+        soFar = `${Math.floor(done)} of ${of} ${counted} were solved`;
         if (streams.progress) barFor(counted).update(done, of);
       },
     });

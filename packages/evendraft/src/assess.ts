@@ -141,7 +141,7 @@ export async function assess(house: House, options: AssessOptions = {}): Promise
       : [];
   return {
     schema: 'evendraft-assessment',
-    schemaVersion: 2,
+    schemaVersion: 3,
     libraryVersion,
     house: houseSummary(house),
     ...(parts.length === 0 ? {} : { incomplete: { parts } }),

@@ -45,7 +45,7 @@ export async function compare(house: House, request: CompareRequest = {}): Promi
   const { stopped } = comparison;
   return {
     schema: 'evendraft-comparison',
-    schemaVersion: 1,
+    schemaVersion: 2,
     libraryVersion,
     house: { name: house.name, digest: house.digest },
     leftOut: offered.flatMap((each, index) =>

@@ -29,6 +29,7 @@ export { readHouse } from '@evendraft/house/read';
 export type { ReadHouseOptions } from '@evendraft/house/read';
 export {
   assessmentJsonSchema,
+  comparisonJsonSchema,
   readSignOff,
   renderComparison,
   renderCsv,
@@ -39,6 +40,7 @@ export {
   renderTerminal,
   signOffIssues,
   signOffJsonSchema,
+  sizingJsonSchema,
 } from '@evendraft/report';
 export type {
   Assessment,

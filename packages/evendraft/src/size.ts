@@ -5,9 +5,15 @@ import {
   targetsOfLimitSet,
   type OfferOptions,
 } from '@evendraft/remedies';
-import type { Sizing } from '@evendraft/report';
+import type { Sizing, UnfinishedPart } from '@evendraft/report';
 import { defaultLimitSet, type LimitSet } from '@evendraft/rules';
-import { sizeRemedy, type PressureTarget } from '@evendraft/studies';
+import {
+  sizeRemedy,
+  sizeUntilStopped,
+  type PressureTarget,
+  type Remedy,
+  type WhenStopped,
+} from '@evendraft/studies';
 import { libraryVersion } from './version.js';
 
 /** What size is asked of what. */
@@ -20,6 +26,12 @@ export interface SizeRequest {
   /** The limits to keep; those by vent type when absent. */
   readonly limitSet?: LimitSet;
   readonly signal?: AbortSignal;
+  /**
+   * What a stop gives: nothing, so that the promise rejects with the signal's reason, or the sizes that were judged by
+   * then, marked as incomplete; it rejects when absent.
+   */
+  readonly whenStopped?: WhenStopped;
+  /** Told how many sizes are done of the most that may be tried, a size under way as the part of it that is done. */
   readonly onProgress?: (done: number, of: number) => void;
 }
 
@@ -34,7 +46,7 @@ export type SizeResult =
  * It clears nothing: after any change the house is to be assessed and tested again.
  *
  * @param house - the house without the remedy
- * @param request - remedy, targets or limit set, signal and progress
+ * @param request - remedy, targets or limit set, signal, what a stop gives, and progress
  * @returns the sizing, plain JSON, or why there is none
  */
 export async function size(house: House, request: SizeRequest): Promise<SizeResult> {
@@ -54,7 +66,8 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
   const targets =
     highestPa === undefined ? wanted : [...wanted, ...targetsAgainstPushing(house, highestPa)];
   const { remedy } = offered;
-  const result = await sizeRemedy(
+  const sized = request.whenStopped === 'keep' ? sizeUntilStopped : sizeRemedy;
+  const result = await sized(
     house,
     { remedy, targets },
     {
@@ -70,6 +83,9 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       schemaVersion: 1,
       libraryVersion,
       house: { name: house.name, digest: house.digest },
+      ...(result.status === 'unfinished'
+        ? { incomplete: { parts: [unfinishedPart(remedy, result.tried.length)] } }
+        : {}),
       ...(request.targets === undefined ? { limitSet: limitSet.id } : {}),
       remedy: {
         kind,
@@ -83,5 +99,13 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
       withoutLimit: request.targets === undefined ? ofSet.withoutLimit : [],
       result,
     },
+  };
+}
+
+function unfinishedPart({ wanted }: Remedy, done: number): UnfinishedPart {
+  return {
+    work: 'sizes',
+    done,
+    notProved: `No size is shown to be the ${wanted} that keeps every target.`,
   };
 }

@@ -20,22 +20,12 @@ export type BuildResult =
  * @returns the built network, or every issue with code, origin and parameters
  */
 export function buildNetwork(description: NetworkDescription): BuildResult {
-  const issues = descriptionIssues(description);
-  if (issues.some((issue) => issue.severity === 'error')) return { status: 'rejected', issues };
-  const zoneIndex = indexById(description.zones);
-  const boundaryIndex = indexById(description.boundaries);
-  const network: BuiltNetwork = {
-    description,
-    zoneIndex,
-    boundaryIndex,
-    linkIndex: indexById(description.links),
-    kernel: createKernel(description, zoneIndex, boundaryIndex),
-  };
+  const { issues, index } = descriptionIssues(description);
+  if (index === undefined || issues.some((issue) => issue.severity === 'error')) {
+    return { status: 'rejected', issues };
+  }
+  const { zoneIndex, boundaryIndex, linkIndex } = index;
+  const kernel = createKernel(description, index);
+  const network: BuiltNetwork = { description, zoneIndex, boundaryIndex, linkIndex, kernel };
   return { status: 'built', network, warnings: issues };
-}
-
-function indexById(items: readonly { readonly id: string }[]): Map<string, number> {
-  const index = new Map<string, number>();
-  for (let place = 0; place < items.length; place++) index.set(items[place]!.id, place);
-  return index;
 }

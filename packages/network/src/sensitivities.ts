@@ -2,7 +2,7 @@ import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
 import type { Kernel } from './internal/kernel.js';
 import { flowOfActive } from './internal/link-flows.js';
-import { factorize, solveFactorized } from './internal/skyline.js';
+import { factorize, solveFactorized } from './internal/zone-matrix.js';
 import { fillMatrix, sweepLinks } from './internal/sweep.js';
 import type { Scenario } from './scenario.js';
 import { solveNetwork } from './solve-network.js';
@@ -50,9 +50,9 @@ export function readingSensitivities(
   if (balance.status !== 'solved') return balance;
 
   sweepLinks(kernel, kernel.pressure);
-  fillMatrix(kernel);
+  fillMatrix(kernel, kernel.matrix);
   const { zoneCount, linkCount, boundaryCount, activeFrom, activeTo, activeLink } = kernel;
-  const { state } = kernel.tally;
+  const { state } = kernel.links;
   const perLogScale = new Float64Array(linkCount);
   const perOffsetPa = new Float64Array(linkCount);
   const perBoundaryPa = new Float64Array(boundaryCount);
@@ -88,7 +88,9 @@ export function readingSensitivities(
       hint: 'the balance does not answer to small changes in some zone: look for flaps that are just closed',
     };
   }
-  solveFactorized(kernel.matrix, adjoint);
+  kernel.step.set(adjoint.subarray(0, zoneCount));
+  solveFactorized(kernel.matrix, kernel.step);
+  adjoint.set(kernel.step.subarray(0, zoneCount));
 
   for (let link = 0; link < kernel.activeCount; link++) {
     const from = activeFrom[link]!;

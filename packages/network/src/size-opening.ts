@@ -2,6 +2,7 @@ import { flowAt } from '@evendraft/airflow';
 import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
 import { createKernel } from './internal/create-kernel.js';
+import { indexDescription } from './internal/index-description.js';
 import type { LinkDescription, NetworkDescription } from './network-description.js';
 import type { NodeAir, Scenario } from './scenario.js';
 import { solveNetwork } from './solve-network.js';
@@ -100,10 +101,8 @@ function holdZone({ description }: BuiltNetwork, { zone, link, task }: Place): H
     zones: zones.filter((_, index) => index !== zone),
     boundaries: [...boundaries, { ...moved, pressurePa: task.targetPa }],
   };
-  const index = (items: readonly { readonly id: string }[]): Map<string, number> =>
-    new Map(items.map((item, place) => [item.id, place]));
-  const zoneIndex = index(held.zones);
-  const boundaryIndex = index(held.boundaries);
+  const index = indexDescription(held);
+  const { zoneIndex, boundaryIndex, linkIndex } = index;
   const pressures =
     scenario.boundaryPressuresPa ?? boundaries.map((boundary) => boundary.pressurePa);
   const scale = scenario.linkScale?.slice() ?? new Float64Array(links.length).fill(1);
@@ -117,8 +116,8 @@ function holdZone({ description }: BuiltNetwork, { zone, link, task }: Place): H
       description: held,
       zoneIndex,
       boundaryIndex,
-      linkIndex: index(links),
-      kernel: createKernel(held, zoneIndex, boundaryIndex),
+      linkIndex,
+      kernel: createKernel(held, index),
     },
     scenario: {
       ...rest,

@@ -142,8 +142,8 @@ function balance(
 }
 
 function greatestLinkAt({ kernel }: BuiltNetwork, place: number): number | undefined {
-  const { activeCount, activeFrom, activeTo, activeLink, tally } = kernel;
-  const { massFlowKgPerS } = tally.state;
+  const { activeCount, activeFrom, activeTo, activeLink, links } = kernel;
+  const { massFlowKgPerS } = links.state;
   let greatest: number | undefined;
   let size = -1;
   for (let link = 0; link < activeCount; link++) {
@@ -160,13 +160,21 @@ function greatestLinkAt({ kernel }: BuiltNetwork, place: number): number | undef
  * moves no pressure by more than itself, so the sum over the links this close to zero bounds the effect.
  */
 function regularisation({ kernel }: BuiltNetwork): number {
-  const { activeCount, activeLink, activeFrom, activeTo, pressure, drivePa, tally } = kernel;
+  const {
+    activeCount,
+    activeLink,
+    activeFrom,
+    activeTo,
+    pressure,
+    drivePa,
+    links: active,
+  } = kernel;
   let links = 0;
   for (let link = 0; link < activeCount; link++) {
     const difference =
       pressure[activeFrom[link]!]! - pressure[activeTo[link]!]! + drivePa[activeLink[link]!]!;
     const close = Math.abs(difference) < nearZeroWidthPa;
-    if (close && tally.state.slopeKgPerSPa[link]! > 0) links++;
+    if (close && active.state.slopeKgPerSPa[link]! > 0) links++;
   }
   return 0.17 * nearZeroWidthPa * links;
 }

@@ -22,7 +22,11 @@ import type { JudgedSet } from './judged-set.js';
  */
 export interface Assessment extends JudgedSet {
   readonly schema: 'evendraft-assessment';
-  readonly schemaVersion: 2;
+  /**
+   * Rises when a property goes or changes, and when something is added without which the rest would be misread, as
+   * `incomplete` was; what only adds a property does not raise it.
+   */
+  readonly schemaVersion: 3;
   readonly libraryVersion: string;
   readonly house: HouseSummary;
   /** Present where the work was stopped before its end. */

@@ -24,4 +24,5 @@ export type UnfinishedWork =
   | 'flue states'
   | 'cures'
   | 'questions of the air'
-  | 'remedies';
+  | 'remedies'
+  | 'sizes';

@@ -5,8 +5,13 @@
  */
 export { answerSentences } from './answer-sentences.js';
 export type { AnswerOptions } from './answer-sentences.js';
-export { assessmentJsonSchema } from './assessment-json-schema.js';
 export { assessmentSchema } from './assessment-schema.js';
+export { comparisonSchema, sizingSchema } from './remedy-schemas.js';
+export {
+  assessmentJsonSchema,
+  comparisonJsonSchema,
+  sizingJsonSchema,
+} from './result-json-schemas.js';
 export type { Assessment, Attribution, HouseSummary } from './assessment.js';
 export type { AirResults, SolvedAir } from './air-results.js';
 export type { CureResults } from './cure-results.js';

@@ -33,7 +33,7 @@ async function assessedHouse(): Promise<Assessment> {
   const { name, floorAreaM2, volumeM3, digest, altitudeM, airtightness, weathers } = house;
   return {
     schema: 'evendraft-assessment',
-    schemaVersion: 2,
+    schemaVersion: 3,
     houseFindings: [],
     beside: [],
     cures: { status: 'nothing to cure' },

@@ -29,7 +29,7 @@ function tagsOf(html: string): readonly { readonly name: string; readonly text: 
 const allowedTags = new Set(
   (
     '!doctype html head meta title style body div header p h1 h2 h3 nav ul li a main section figure ' +
-    'figcaption table caption strong span thead tr th tbody td dl dt dd ol footer ' +
+    'figcaption table caption strong span bdi thead tr th tbody td dl dt dd ol footer ' +
     'svg desc defs pattern line rect text path polyline polygon circle g clippath'
   ).split(' '),
 );

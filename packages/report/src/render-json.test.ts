@@ -48,7 +48,7 @@ describe('renderJson', () => {
 
   it('begins with what the file is and sorts the keys inside', () => {
     const text = renderJson(manyZones);
-    expect(text).toMatch(/^\{\n {2}"schema": "evendraft-assessment",\n {2}"schemaVersion": 2,\n/u);
+    expect(text).toMatch(/^\{\n {2}"schema": "evendraft-assessment",\n {2}"schemaVersion": 3,\n/u);
     expect(text.indexOf('"airtightness"')).toBeLessThan(text.indexOf('"altitudeM"'));
   });
 

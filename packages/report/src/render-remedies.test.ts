@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hostileName } from '../fixtures/invented-assessments.js';
 import { compared, sized } from '../fixtures/invented-remedies.js';
+import type { Sizing } from './remedy-results.js';
 import { renderComparison } from './render-comparison.js';
 import { renderJson } from './render-json.js';
 import { renderSizing } from './render-sizing.js';
@@ -42,8 +43,34 @@ describe('renderSizing', () => {
     expect(renderSizing(sized, us)).not.toContain('Its air comes');
   });
 
+  it('says first that it was stopped, and gives the sizes between which the answer lies as no answer', () => {
+    const { margins, remedy, solves, tried } = sized.result;
+    const parts = [{ work: 'sizes', done: 3, notProved: 'No size is shown to do it.' }] as const;
+    const known = { question: 'size', remedy, status: 'unfinished', margins, solves } as const;
+    const text = (result: Sizing['result']) =>
+      renderSizing({ ...sized, incomplete: { parts }, result }, us).replace(/\s+/gu, ' ');
+    const [fails, holds] = [
+      { ...tried[0]!, margins, proved: true },
+      { ...tried[1]!, margins },
+    ];
+    const both = text({ ...known, tried, fails, holds: { ...holds, proved: false } });
+    expect(both).toMatch(
+      /Incomplete: .* 3 sizes\. No size is shown to do it\. The smallest size seen so far that keeps every target: 8 in round\. One that is smaller may keep them too\. Not every state is covered/u,
+    );
+    expect(both).toContain('The largest below it seen so far that does not: 7 in round.');
+    expect(both).toMatch(/7 in round, where it fails .* 8 in round, over all states .* As it is/u);
+    expect(both).not.toContain('Smallest size that keeps');
+    const one = text({ ...known, tried, fails });
+    expect(one).toContain(
+      'No size was seen so far that keeps every target. The largest seen so far that does not: 7 in',
+    );
+    const none = text({ ...known, tried: [] });
+    expect(none).not.toContain('so far that');
+    expect(none).toContain('As it is, in what was solved so far');
+  });
+
   it('says why no size does it', () => {
-    const { margins, tried, monotone, solves, remedy } = sized.result;
+    const { margins, tried, solves, remedy } = sized.result;
     const text = renderSizing(
       {
         ...sized,
@@ -54,7 +81,7 @@ describe('renderSizing', () => {
           obstacle: { kind: 'stays shut', item: 'motorized make-up' },
           margins,
           tried,
-          monotone,
+          monotone: true,
           solves,
           remedy,
         },

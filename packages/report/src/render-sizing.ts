@@ -1,4 +1,6 @@
+import type { SizingResult, TargetMargin, UnfinishedSizing } from '@evendraft/studies';
 import { assumptionGroups } from './internal/assumption-groups.js';
+import { incompleteWords } from './internal/incomplete-words.js';
 import { numberPrinter } from './internal/number-printer.js';
 import { builtWords, obstacleWords, sizeWords } from './internal/size-words.js';
 import { terminalPage, type TerminalPage } from './internal/terminal-page.js';
@@ -15,30 +17,17 @@ import type { TerminalOptions } from './render-terminal.js';
 export function renderSizing(sizing: Sizing, options: Omit<TerminalOptions, 'states'>): string {
   const { system, width = 80, color = false } = options;
   const page = terminalPage({ width, color });
-  const printer = numberPrinter(system);
   const { result, remedy } = sizing;
   page.heading(`${sizing.house.name}: size of a remedy`);
   const built = remedy.built === undefined ? '' : ` ${builtWords(remedy.built, system)}`;
   page.paragraph(`Remedy: ${remedy.what}.${built}`);
-  for (const sentence of answerOf(sizing, options)) page.paragraph(sentence);
-  if (result.margins.length > 0) {
-    page.heading(result.status === 'nothing needed' ? 'As it is' : 'With it, in the worst case');
-    page.paragraph('Value, what it must keep to, and margin in Pa; a negative margin is past it.');
-    page.blank();
-    page.table(
-      [
-        { header: 'Target', minimum: 16 },
-        { header: 'Value', align: 'right' },
-        { header: 'Keep', align: 'right' },
-        { header: 'Margin', align: 'right' },
-        { header: 'With', minimum: 16 },
-      ],
-      result.margins.map(({ target, valuePa, marginPa, situation }) => [
-        target.id,
-        ...[valuePa, target.limitPa, marginPa].map(printer.signedPressure),
-        `${situation.label}, ${situation.weather}`,
-      ]),
-    );
+  for (const sentence of incompleteWords(sizing.incomplete)) page.paragraph(sentence);
+  if (result.status === 'unfinished') {
+    knownSoFar(page, { result, remedy }, options);
+  } else {
+    for (const sentence of answerOf({ result, remedy }, options)) page.paragraph(sentence);
+    const title = result.status === 'nothing needed' ? 'As it is' : 'With it, in the worst case';
+    marginTable(page, { title, margins: result.margins }, options);
   }
   triedSizes(page, sizing, options);
   remarks(page, sizing, options);
@@ -47,7 +36,87 @@ export function renderSizing(sizing: Sizing, options: Omit<TerminalOptions, 'sta
 
 type Options = Omit<TerminalOptions, 'states'>;
 
-function answerOf({ result, remedy }: Sizing, { system }: Options): readonly string[] {
+/** A sizing whose result is of one kind. */
+interface SizingWith<Result> {
+  readonly result: Result;
+  readonly remedy: Sizing['remedy'];
+}
+
+const notCovered =
+  'Not every state is covered by proof: a situation was not solved or not ordered.';
+
+/** The sizes between which the answer lies so far, each with what it was judged by. */
+function knownSoFar(
+  page: TerminalPage,
+  { result, remedy }: SizingWith<UnfinishedSizing>,
+  options: Options,
+): void {
+  const { fails, holds, margins, tried } = result;
+  const words = (size: number): string => sizeWords(size, remedy.dimension, options.system);
+  const [far, other, near, beside] =
+    remedy.wanted === 'smallest'
+      ? ['smallest', 'smaller', 'largest', 'below']
+      : ['largest', 'larger', 'smallest', 'above'];
+  if (tried.length > 0) {
+    page.paragraph(
+      holds === undefined
+        ? 'No size was seen so far that keeps every target.'
+        : `The ${far} size seen so far that keeps every target: ${words(holds.size)}. One that is ${other} may keep them too.` +
+            (holds.proved ? '' : ` ${notCovered}`),
+    );
+    const which = holds === undefined ? near : `${near} ${beside} it`;
+    page.paragraph(
+      fails === undefined
+        ? `No size${holds === undefined ? '' : ` ${beside} it`} was seen so far that does not.`
+        : `The ${which} seen so far that does not: ${words(fails.size)}.`,
+    );
+  }
+  if (fails !== undefined) {
+    marginTable(
+      page,
+      { title: `${words(fails.size)}, where it fails`, margins: fails.margins },
+      options,
+    );
+  }
+  if (holds !== undefined) {
+    const title = `${words(holds.size)}, over all states and weathers`;
+    marginTable(page, { title, margins: holds.margins }, options);
+  }
+  // Before any size was tried the house itself may have been gone through in part only.
+  const title = tried.length > 0 ? 'As it is' : 'As it is, in what was solved so far';
+  marginTable(page, { title, margins }, options);
+}
+
+function marginTable(
+  page: TerminalPage,
+  { title, margins }: { readonly title: string; readonly margins: readonly TargetMargin[] },
+  { system }: Options,
+): void {
+  if (margins.length === 0) return;
+  const { signedPressure } = numberPrinter(system);
+  page.heading(title);
+  page.paragraph('Value, what it must keep to, and margin in Pa; a negative margin is past it.');
+  page.blank();
+  page.table(
+    [
+      { header: 'Target', minimum: 16 },
+      { header: 'Value', align: 'right' },
+      { header: 'Keep', align: 'right' },
+      { header: 'Margin', align: 'right' },
+      { header: 'With', minimum: 16 },
+    ],
+    margins.map(({ target, valuePa, marginPa, situation }) => [
+      target.id,
+      ...[valuePa, target.limitPa, marginPa].map(signedPressure),
+      `${situation.label}, ${situation.weather}`,
+    ]),
+  );
+}
+
+function answerOf(
+  { result, remedy }: SizingWith<SizingResult>,
+  { system }: Options,
+): readonly string[] {
   const words = (size: number): string => sizeWords(size, remedy.dimension, system);
   switch (result.status) {
     case 'nothing needed':
@@ -64,7 +133,7 @@ function answerOf({ result, remedy }: Sizing, { system }: Options): readonly str
             : `The next ${beside} one that was tried, ${words(result.failsAt)}, fails.`,
         result.proved
           ? 'Held against all states and weathers; those not solved one by one are covered by an ordering that was shown.'
-          : 'Not every state is covered by proof: a situation was not solved or not ordered.',
+          : notCovered,
         ...(result.monotone
           ? []
           : [`A ${beside === 'smaller' ? 'larger' : 'smaller'} size fails again: see the sizes.`]),

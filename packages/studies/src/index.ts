@@ -51,13 +51,16 @@ export { sectionStudy } from './section-study.js';
 export type { SectionLinkFlow, SectionStudy } from './section-study.js';
 export { situationAirStudy, usualDeliveryC } from './situation-air-study.js';
 export type { AirEntry, SituationAir } from './situation-air-study.js';
-export { sizeRemedy } from './size-remedy.js';
+export { sizeRemedy, sizeUntilStopped } from './size-remedy.js';
 export type {
+  JudgedSize,
+  SizeQuestion,
   SizingObstacle,
   SizingOptions,
   SizingResult,
   TargetMargin,
   TriedSize,
+  UnfinishedSizing,
 } from './size-remedy.js';
 export type { DuctRun } from './sized/duct-run.js';
 export { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
@@ -93,12 +96,16 @@ export { worstCaseStudy } from './worst-case-study.js';
 export type { WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
 export type { Stopped, StudyOptions, WhenStopped, WorstCaseOptions } from './study-options.js';
 export { createSituationPool } from './workers/situation-pool.js';
+export type { SituationPool, SituationWorker } from './workers/situation-pool.js';
 export type {
-  SituationPool,
+  Asked,
+  AskedKind,
+  ExtremeState,
+  SituationAnswers,
+  SituationPlace,
   SituationReply,
   SituationRequest,
-  SituationWorker,
-} from './workers/situation-pool.js';
+} from './workers/situation-request.js';
 export { situationAnswerer } from './workers/answer-situations.js';
 export { combustionStudy } from './combustion/combustion-study.js';
 export type {

@@ -1,13 +1,9 @@
-import {
-  countOperatingStates,
-  houseWeather,
-  stateLabel,
-  type CompiledHouse,
-} from '@evendraft/house';
+import { countOperatingStates, stateLabel, type CompiledHouse } from '@evendraft/house';
 import { extremeIn, type ExtremeKind } from './internal/keep-extremes.js';
-import { nextTurn } from './internal/next-turn.js';
 import { searchExtremes } from './internal/search-extremes.js';
-import type { StudyOptions } from './study-options.js';
+import { situationSolver } from './internal/situation-solver.js';
+import { stopCheck } from './internal/stop-check.js';
+import type { PooledOptions, Stopped } from './study-options.js';
 import type { WorstCaseCoverage } from './worst-case-study.js';
 import type { WorstPressure } from './worst-of-balances.js';
 
@@ -28,6 +24,8 @@ export interface PressureRangeStudy {
   readonly solves: number;
   /** Situations that could not be solved, in words; any of them may hold an extreme. */
   readonly unsolved: readonly string[];
+  /** Present where the study was stopped: the situations that its ranges are over, of all. */
+  readonly stopped?: Stopped;
 }
 
 /**
@@ -37,27 +35,26 @@ export interface PressureRangeStudy {
  * by going through the rest. Powered make-up air can push a house above outdoors; this shows it.
  *
  * @param compiled - the compiled house
- * @param options - signal and progress
+ * @param options - signal, what a stop gives, progress, workers
  * @returns the range of every zone
  */
 export async function pressureRangeStudy(
   compiled: CompiledHouse,
-  options: Pick<StudyOptions, 'signal' | 'onProgress'> = {},
+  options: PooledOptions = {},
 ): Promise<PressureRangeStudy> {
   const { house } = compiled;
-  const { signal, onProgress } = options;
+  const { onProgress } = options;
   const situations =
     countOperatingStates(house) * house.weathers.length * house.airtightness.cases.length;
-  const { found, coverage } = await searchExtremes({
+  const solver = situationSolver(compiled, options);
+  const { found, coverage, settled } = await searchExtremes({
     compiled,
-    weathers: house.weathers.map((each) => houseWeather(house, each)),
-    async rest(done) {
-      onProgress?.(Math.min(done, situations - 1), situations);
-      await nextTurn();
-      signal?.throwIfAborted();
-    },
-  });
-  onProgress?.(situations, situations);
+    solver,
+    stopped: stopCheck(options),
+    onProgress,
+  }).finally(solver.close);
+  const whole = settled.done === settled.of;
+  if (whole) onProgress?.(situations, situations);
 
   const extreme = (zone: number, kind: ExtremeKind): WorstPressure | undefined => {
     const best = found.find((each) => each.kind === kind && each.zone === zone);
@@ -89,11 +86,12 @@ export async function pressureRangeStudy(
       situations,
       ordered: coverage.ordered,
       notOrdered: coverage.notOrdered,
-      proved: coverage.premiseHolds && coverage.unsolved.length === 0,
+      proved: whole && coverage.premiseHolds && coverage.unsolved.length === 0,
     },
     solves: coverage.solves,
     unsolved: coverage.unsolved.map(
       ({ state, weather }) => `${stateLabel(house, state)} (${weather.name})`,
     ),
+    ...(whole ? {} : { stopped: settled }),
   };
 }

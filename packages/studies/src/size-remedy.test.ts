@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { constantFlow, device, inventedHouse, weather } from '../test-data/invented-house.js';
 import type { PressureTarget } from './pressure-target.js';
-import { sizeRemedy, type SizingResult } from './size-remedy.js';
+import { sizeRemedy, sizeUntilStopped, type SizingResult } from './size-remedy.js';
 import { airtightness, exhaustFlow, speedCap, transferOpening } from './sized/house-remedies.js';
 import {
   barometricMakeUp,
@@ -283,5 +283,77 @@ describe('the size of a remedy', () => {
       sizeRemedy(house, { remedy: upsideDown, targets: [notBelow(-5)] }),
     ).rejects.toMatchObject({ argument: 'sizes' });
     await expect(sizeRemedy(house, { remedy, targets: [] })).rejects.toThrow('targets');
+  });
+});
+
+describe('the size of a remedy whose search is stopped', () => {
+  const house = room(0.15);
+  const opening = { remedy: passiveOpening(house, inPlace), targets: [notBelow(-5)] };
+  const needed = (0.15 - leaks(5)) / (0.6 * Math.sqrt((2 * 5) / 1.2041));
+
+  /** Stopped as soon as so many sizes are done, the house as it is counted as one. */
+  const stoppedAt = async (count: number, asked: Parameters<typeof sizeRemedy>[1] = opening) => {
+    const stop = new AbortController();
+    const onProgress = (done: number): void => {
+      if (done >= count) stop.abort(new Error('enough'));
+    };
+    const result = await sizeUntilStopped(house, asked, { signal: stop.signal, onProgress });
+    if (result.status !== 'unfinished') throw new Error(result.status);
+    return result;
+  };
+
+  it('gives the sizes between which the answer lies, each with what it was judged by', async () => {
+    const { fails, holds, tried, margins } = await stoppedAt(17);
+    expect(tried).toHaveLength(16);
+    expect(fails!.size).toBeLessThan(needed);
+    expect(holds!.size).toBeGreaterThan(needed);
+    expect(tried.filter(({ size }) => size > fails!.size && size < holds!.size)).toEqual([]);
+    expect(fails!.margins[0]!.marginPa).toBeLessThan(0);
+    expect(fails!.margins[0]!.situation.label).toBe('hood');
+    expect(holds).toMatchObject({ proved: true, margins: [{ target: { id: 'water heater' } }] });
+    expect(holds!.margins[0]!.marginPa).toBeGreaterThanOrEqual(0);
+    // As it is all air comes through the leaks: p = 50 Pa (0.15/0.2)^(1/0.65).
+    expect(margins[0]!.valuePa).toBeCloseTo(-50 * (0.15 / 0.2) ** (1 / 0.65), 3);
+  });
+
+  it('gives the largest that fails where none was seen to hold', async () => {
+    const { fails, holds, tried } = await stoppedAt(4);
+    expect(tried.map((each) => each.holds)).toEqual([false, false, false]);
+    expect(fails!.size).toBe(tried[2]!.size);
+    expect(holds).toBeUndefined();
+  });
+
+  it('turns the sides of a largest size', async () => {
+    const asked = { remedy: speedCap(house, 'hood'), targets: [notBelow(-5)] };
+    const { fails, holds } = await stoppedAt(16, asked);
+    expect(fails!.size).toBeGreaterThan(holds!.size);
+    // The cap at which what the hood draws is what the leaks carry at 5 Pa.
+    expect(holds!.size).toBeLessThanOrEqual((leaks(5) / 0.15) * 1.0001);
+    expect(fails!.size).toBeGreaterThan(leaks(5) / 0.15);
+  });
+
+  it('knows nothing where it is stopped before anything is solved', async () => {
+    const result = await sizeUntilStopped(house, opening, { signal: AbortSignal.abort() });
+    expect(result).toEqual({
+      ...{ question: 'size', remedy: opening.remedy.what, status: 'unfinished' },
+      ...{ margins: [], tried: [], solves: 0 },
+    });
+  });
+
+  it('rejects where nothing is to be kept', async () => {
+    const signal = AbortSignal.abort(new Error('enough'));
+    await expect(sizeRemedy(house, opening, { signal })).rejects.toThrow('enough');
+  });
+
+  it('counts sizes up to the most that may be tried, and ends with all', async () => {
+    const told: (readonly [number, number])[] = [];
+    const onProgress = (done: number, of: number): void => void told.push([done, of]);
+    await sizeRemedy(house, opening, { onProgress });
+    const most = told[0]![1];
+    for (const [index, [done, of]] of told.entries()) {
+      expect(of).toBe(most);
+      expect(done).toBeGreaterThanOrEqual(told[index - 1]?.[0] ?? 0);
+    }
+    expect(told.at(-1)).toEqual([most, most]);
   });
 });

@@ -1,10 +1,10 @@
-import { compileHouse, type House } from '@evendraft/house';
-import { marginsOf, type TargetMargin } from './internal/target-margins.js';
+import type { House } from '@evendraft/house';
+import type { TargetMargin } from './internal/target-margins.js';
 import { nextTurn } from './internal/next-turn.js';
 import { offeredSizes, type TriedSize } from './internal/offered-sizes.js';
 import type { SizingObstacle } from './internal/why-impossible.js';
 import { remedyTrial, type RemedyTrial } from './internal/remedy-trial.js';
-import { pressureRangeStudy } from './pressure-range-study.js';
+import { unfinishedSizing, type UnfinishedSizing } from './internal/unfinished-sizing.js';
 import type { PressureTarget } from './pressure-target.js';
 import type { Remedy } from './remedy.js';
 import { StudyArgumentError } from './study-argument-error.js';
@@ -12,6 +12,7 @@ import { StudyArgumentError } from './study-argument-error.js';
 export type { TargetMargin } from './internal/target-margins.js';
 export type { SizingObstacle } from './internal/why-impossible.js';
 export type { TriedSize } from './internal/offered-sizes.js';
+export type { JudgedSize, UnfinishedSizing } from './internal/unfinished-sizing.js';
 
 /** The answer to a question of size; plain JSON. */
 export type SizingResult = {
@@ -46,9 +47,16 @@ export type SizingResult = {
     }
 );
 
+/** What is asked of a size. */
+export interface SizeQuestion {
+  readonly remedy: Remedy;
+  readonly targets: readonly PressureTarget[];
+}
+
 /** How a sizing is watched and stopped. */
 export interface SizingOptions {
   readonly signal?: AbortSignal;
+  /** Told how many sizes are done of the most that may be tried, a size under way as the part of it that is done. */
   readonly onProgress?: (done: number, of: number) => void;
 }
 
@@ -72,33 +80,101 @@ const bracketRatio = 1.005;
  */
 export async function sizeRemedy(
   house: House,
-  asked: { readonly remedy: Remedy; readonly targets: readonly PressureTarget[] },
+  asked: SizeQuestion,
   options: SizingOptions = {},
 ): Promise<SizingResult> {
-  const { remedy, targets } = asked;
+  return search(watchedTrial(house, asked, options));
+}
+
+/**
+ * The same, and where it is stopped what is known by then.
+ *
+ * @param house - the house without the remedy
+ * @param asked - remedy and targets
+ * @param options - signal and progress
+ * @returns the answer as {@link sizeRemedy} gives it, or what is known so far, which is none
+ * @throws StudyArgumentError as {@link sizeRemedy} does
+ */
+export async function sizeUntilStopped(
+  house: House,
+  asked: SizeQuestion,
+  options: SizingOptions = {},
+): Promise<SizingResult | UnfinishedSizing> {
+  const watched = watchedTrial(house, asked, options);
+  try {
+    return await search(watched);
+  } catch (error) {
+    if (options.signal?.aborted !== true) throw error;
+    return unfinishedSizing(asked.remedy, watched.trial);
+  }
+}
+
+/** A trial that tells how far it is, and stops between two sizes. */
+interface WatchedTrial {
+  readonly remedy: Remedy;
+  readonly sizes: readonly number[];
+  readonly trial: RemedyTrial;
+  /** The next piece of the trial's work. */
+  readonly next: <Result>(work: () => Promise<Result>) => Promise<Result>;
+  /** Tells that all is done. */
+  readonly end: () => void;
+}
+
+function watchedTrial(
+  house: House,
+  { remedy, targets }: SizeQuestion,
+  { signal, onProgress }: SizingOptions,
+): WatchedTrial {
   requireTargets(house, targets);
-  const { signal, onProgress } = options;
-  const trial = remedyTrial(remedy, targets, options);
+  const sizes = offeredSizes(remedy.offered);
+  // The house as it is counts as one, and the end, where what holds is looked at once more.
+  const most = sizes.length + halvingsAtMost(sizes, remedy) + 2;
+  let done = 0;
+  const trial = remedyTrial(
+    { house, remedy, targets },
+    {
+      ...(signal === undefined ? {} : { signal }),
+      onProgress: (part, of) => onProgress?.(done + (0.99 * part) / of, most),
+    },
+  );
+  return {
+    remedy,
+    sizes,
+    trial,
+    next: async (work) => {
+      signal?.throwIfAborted();
+      const result = await work();
+      done = Math.min(done + 1, most - 1);
+      onProgress?.(done, most);
+      await nextTurn();
+      return result;
+    },
+    end: () => onProgress?.(most, most),
+  };
+}
+
+/** Halvings that narrow the widest gap between neighbours of the first row, where any size may be had. */
+function halvingsAtMost(sizes: readonly number[], { offered }: Remedy): number {
+  const [first, second] = sizes;
+  if (offered.kind === 'listed' || first === undefined || second === undefined) return 0;
+  return Math.ceil(Math.log2(Math.log(second / first) / Math.log(bracketRatio)));
+}
+
+/** Goes through the sizes; rejects where it is stopped. */
+async function search(watched: WatchedTrial): Promise<SizingResult> {
+  const { remedy, trial, sizes } = watched;
   const head = { question: 'size', remedy: remedy.what } as const;
   if (remedy.kind !== 'airtightness' && remedy.kind !== 'exhaust flow') {
-    const margins = await marginsNow(house, targets, signal);
+    const margins = await watched.next(() => trial.asItIs());
     if (margins.every(({ marginPa }) => marginPa >= 0)) {
       return { ...head, status: 'nothing needed', margins, tried: [], monotone: true, solves: 0 };
     }
   }
-
-  const sizes = offeredSizes(remedy.offered);
-  for (const [index, size] of sizes.entries()) {
-    await trial.at(size);
-    onProgress?.(index + 1, sizes.length + 1);
-    await nextTurn();
-    signal?.throwIfAborted();
-  }
+  for (const size of sizes) await watched.next(() => trial.at(size));
   if (remedy.offered.kind === 'any') {
-    await findWindow(trial);
-    await narrow(trial, remedy);
+    await findWindow(watched);
+    await narrow(watched);
   }
-  onProgress?.(sizes.length + 1, sizes.length + 1);
 
   const tried = trial.tried();
   const order = remedy.wanted === 'smallest' ? tried : [...tried].reverse();
@@ -107,8 +183,9 @@ export async function sizeRemedy(
   const common = { ...head, tried, monotone, solves: trial.solves() };
   const chosen = order[found];
   if (chosen === undefined) {
-    const best = (await trial.closest()) ?? sizes[0]!;
+    const best = (await watched.next(() => trial.closest())) ?? sizes[0]!;
     const { margins } = await trial.verify(best);
+    watched.end();
     const worst = margins.reduce<TargetMargin | undefined>(
       (one, other) => (one === undefined || other.marginPa < one.marginPa ? other : one),
       undefined,
@@ -118,6 +195,7 @@ export async function sizeRemedy(
     return { ...common, status: 'impossible', best, margins, obstacle };
   }
   const { margins, proved } = await trial.verify(chosen.size);
+  watched.end();
   const failsAt = order[found - 1]?.size;
   return {
     ...common,
@@ -133,7 +211,7 @@ export async function sizeRemedy(
  * Looks for sizes that hold between neighbours of which one draws too much and the other pushes too much: what
  * holds may be narrower than the row of sizes.
  */
-async function findWindow(trial: RemedyTrial): Promise<void> {
+async function findWindow({ trial, next }: WatchedTrial): Promise<void> {
   for (let halving = 0; halving < 40; halving += 1) {
     const tried = trial.tried();
     if (tried.some(({ holds }) => holds)) return;
@@ -145,12 +223,12 @@ async function findWindow(trial: RemedyTrial): Promise<void> {
     });
     const [low, high] = [tried[place - 1], tried[place]];
     if (low === undefined || high === undefined) return;
-    await trial.at(Math.sqrt(low.size * high.size));
+    await next(() => trial.at(Math.sqrt(low.size * high.size)));
   }
 }
 
 /** Narrows the bracket before the first size that holds, seen from the wanted side. */
-async function narrow(trial: RemedyTrial, { wanted }: Remedy): Promise<void> {
+async function narrow({ trial, next, remedy: { wanted } }: WatchedTrial): Promise<void> {
   for (let halving = 0; halving < 40; halving += 1) {
     const tried = trial.tried();
     const order = wanted === 'smallest' ? tried : [...tried].reverse();
@@ -159,19 +237,8 @@ async function narrow(trial: RemedyTrial, { wanted }: Remedy): Promise<void> {
     if (fails === undefined || holds === undefined) return;
     const [low, high] = [Math.min(fails.size, holds.size), Math.max(fails.size, holds.size)];
     if (high / low < bracketRatio) return;
-    await trial.at(Math.sqrt(low * high));
+    await next(() => trial.at(Math.sqrt(low * high)));
   }
-}
-
-async function marginsNow(
-  house: House,
-  targets: readonly PressureTarget[],
-  signal: AbortSignal | undefined,
-): Promise<readonly TargetMargin[]> {
-  const result = compileHouse(house);
-  if (!result.ok)
-    throw new StudyArgumentError('house', result.issues[0]?.code, 'one that compiles');
-  return marginsOf(targets, await pressureRangeStudy(result.compiled, signal ? { signal } : {}));
 }
 
 function requireTargets(house: House, targets: readonly PressureTarget[]): void {

@@ -19,8 +19,17 @@ export interface Stopped {
   readonly of: number;
 }
 
+/** How a study is watched that may use workers. */
+export interface PooledOptions extends StudyOptions {
+  /**
+   * Makes workers for a house where the work is long; everything is solved in this thread when absent, with the same
+   * result. The study closes them.
+   */
+  readonly createPool?: (house: House) => SituationPool;
+}
+
 /** How the worst case is looked for. */
-export interface WorstCaseOptions extends StudyOptions {
+export interface WorstCaseOptions extends PooledOptions {
   /** How many situations the result lists; extremes are over all of them. 2,000 when absent. */
   readonly keep?: number;
   /**
@@ -28,6 +37,4 @@ export interface WorstCaseOptions extends StudyOptions {
    * 5,000 when absent.
    */
   readonly listUpTo?: number;
-  /** Makes workers for a house; everything is solved in this thread when absent. The study closes them. */
-  readonly createPool?: (house: House) => SituationPool;
 }

@@ -1,14 +1,11 @@
-import { countOperatingStates, houseWeather, type CompiledHouse } from '@evendraft/house';
+import { countOperatingStates, type CompiledHouse } from '@evendraft/house';
 import type { BalanceQuestion } from './balance-study.js';
-import {
-  baselineKey,
-  listedSituations,
-  solverWithBaselines,
-} from './internal/listed-situations.js';
-import { nextTurn } from './internal/next-turn.js';
-import { restAtTimes } from './internal/rest-at-times.js';
+import { answeredInOrder } from './internal/answered-in-order.js';
+import { baselineKey, listedSituations } from './internal/listed-situations.js';
 import { searchExtremes, type Extremes } from './internal/search-extremes.js';
+import { situationSolver, type SituationSolver } from './internal/situation-solver.js';
 import { solveListed } from './internal/solve-listed.js';
+import { stopCheck } from './internal/stop-check.js';
 import { depthOf, inTies } from './internal/ties.js';
 import type { StateBalance, UnsolvedState } from './state-balance.js';
 import type { Stopped, WorstCaseOptions } from './study-options.js';
@@ -66,39 +63,14 @@ export async function worstCaseStudy(
   options: WorstCaseOptions = {},
 ): Promise<WorstCaseStudy> {
   const { house } = compiled;
-  const { signal, whenStopped = 'reject', onProgress, keep = 2000, listUpTo = 5000 } = options;
-  const weathers = house.weathers.map((each) => houseWeather(house, each));
-  const cases = house.airtightness.cases.length;
+  const { keep = 2000 } = options;
   const states = countOperatingStates(house);
-  const situations = states * weathers.length * cases;
-  const stopped = (): boolean => {
-    if (whenStopped === 'reject') signal?.throwIfAborted();
-    return signal?.aborted === true;
-  };
-  const search =
-    situations > listUpTo
-      ? await searchExtremes({
-          compiled,
-          weathers,
-          stopped,
-          async rest(solves) {
-            onProgress?.(Math.min(solves, situations - 1), situations);
-            await nextTurn();
-          },
-        })
-      : undefined;
-  const proved =
-    search !== undefined && search.coverage.premiseHolds && search.coverage.unsolved.length === 0;
-  const ended = search?.places !== undefined && search.places.done < search.places.of;
-  const byOrdering = search !== undefined && (proved || ended || situations > mostListed);
-  const { solved, unsolved, solves, done } = byOrdering
-    ? await solveFound(compiled, search, onProgress)
-    : await solveEvery(compiled, { ...options, stopped });
-  const covered = ended
-    ? Math.floor((situations * search.places.done) / search.places.of)
-    : byOrdering
-      ? situations
-      : done;
+  const cases = house.airtightness.cases.length;
+  const situations = states * house.weathers.length * cases;
+  const { solved, unsolved, solves, done, coverage } = await solveAll(compiled, {
+    ...options,
+    situations,
+  });
 
   const depth = depthOf(house.zones);
   const deepestFirst = solved
@@ -114,21 +86,12 @@ export async function worstCaseStudy(
     unsolved,
     counts: {
       states,
-      weathers: weathers.length,
+      weathers: house.weathers.length,
       airtightnessCases: cases,
-      solves: solves + (search?.coverage.solves ?? 0),
+      solves,
     },
-    ...(byOrdering
-      ? {
-          coverage: {
-            situations,
-            ordered: search.coverage.ordered,
-            notOrdered: search.coverage.notOrdered,
-            proved: proved && !ended,
-          },
-        }
-      : {}),
-    ...(covered < situations ? { stopped: { done: covered, of: situations } } : {}),
+    ...(coverage === undefined ? {} : { coverage }),
+    ...(done < situations ? { stopped: { done, of: situations } } : {}),
     ...worstOfBalances(house, deepestFirst),
   };
 }
@@ -139,35 +102,82 @@ interface SolvedSituations {
   readonly unsolved: readonly UnsolvedState[];
   /** Balances, baselines among them. */
   readonly solves: number;
+  /** Situations that were solved or covered. */
   readonly done: number;
+  /** Present where not every state was solved. */
+  readonly coverage?: WorstCaseCoverage;
+}
+
+type SolveAll = WorstCaseOptions & { readonly situations: number };
+
+/** Every situation, or in a large house those that hold an extreme. */
+async function solveAll(compiled: CompiledHouse, options: SolveAll): Promise<SolvedSituations> {
+  const { situations, listUpTo = 5000, onProgress } = options;
+  if (situations <= listUpTo) return solveEvery(compiled, options);
+  const solver = situationSolver(compiled, options);
+  try {
+    const search = await searchExtremes({
+      compiled,
+      solver,
+      stopped: stopCheck(options),
+      onProgress,
+    });
+    const { coverage, settled } = search;
+    const ended = settled.done < settled.of;
+    const proved = coverage.premiseHolds && coverage.unsolved.length === 0;
+    if (!proved && !ended && situations <= mostListed) {
+      solver.close();
+      const every = await solveEvery(compiled, options);
+      return { ...every, solves: every.solves + coverage.solves };
+    }
+    const found = await solveFound(compiled, search, solver);
+    onProgress?.(settled.done, settled.of);
+    const { ordered, notOrdered } = coverage;
+    return {
+      ...found,
+      solves: found.solves + coverage.solves,
+      done: settled.done,
+      coverage: { situations, ordered, notOrdered, proved: proved && !ended },
+    };
+  } finally {
+    solver.close();
+  }
 }
 
 /** Every situation, one by one. */
 async function solveEvery(
   compiled: CompiledHouse,
-  options: WorstCaseOptions & { readonly stopped: () => boolean },
+  options: WorstCaseOptions,
 ): Promise<SolvedSituations> {
-  const { createPool, onProgress, stopped } = options;
+  const { createPool, onProgress } = options;
   const situations = listedSituations(compiled);
+  const stopped = stopCheck(options);
   const all = await solveListed(compiled, situations, { createPool, onProgress, stopped });
   return parted(all, situations.baselinesOf(all.length));
 }
 
+/** Situations that are asked for at once. */
+const askedAtOnce = 4;
+
 /** The situations of a search that hold a low extreme. They are few, so that a stop does not cut them short. */
 async function solveFound(
-  compiled: CompiledHouse,
+  { house }: CompiledHouse,
   search: Extremes,
-  onProgress: WorstCaseOptions['onProgress'],
+  solver: SituationSolver,
 ): Promise<SolvedSituations> {
-  const solve = solverWithBaselines(compiled);
   const questions = lowQuestions(search);
-  const rest = restAtTimes();
+  const placeOf = new Map(house.weathers.map(({ name }, index) => [name, index]));
+  const left = questions.map(({ state, weather, airtightnessCase = 0 }) => ({
+    state,
+    weather: placeOf.get(weather.name)!,
+    airtightnessCase,
+  }));
   const all: (StateBalance | UnsolvedState)[] = [];
-  for (const question of questions) {
-    all.push(solve(question));
-    onProgress?.(all.length, questions.length);
-    await rest();
-  }
+  const answers = answeredInOrder(
+    () => (left.length === 0 ? undefined : left.splice(0, askedAtOnce)),
+    (asked) => solver.ask({ kind: 'balances', questions: asked }),
+  );
+  for await (const { answer } of answers) all.push(...answer);
   return parted(all, new Set(questions.map(baselineKey)).size);
 }
 

@@ -104,6 +104,21 @@ describe('the air of a year', () => {
     expect(Math.abs(together / heatingJ - 1)).toBeLessThan(0.02);
   }, 60_000);
 
+  it('tells how many weathers are solved of all, and stops with the reason of the signal', async () => {
+    const year: HourlyYear = { kind: 'hourly', temperaturesC: [-5, 0, 5, 10, 15, 25] };
+    const told: string[] = [];
+    const onProgress = (done: number, of: number): void => void told.push(`${done} of ${of}`);
+    await yearlyAirStudy(network, { state, hoursPerDay: 3, year }, { onProgress });
+    expect(told).toEqual(['1 of 6', '2 of 6', '3 of 6', '4 of 6', '5 of 6', '6 of 6']);
+    const stop = new AbortController();
+    const stopped = yearlyAirStudy(
+      network,
+      { state, hoursPerDay: 3, year },
+      { signal: stop.signal, onProgress: (done) => done === 3 && stop.abort(new Error('enough')) },
+    );
+    await expect(stopped).rejects.toThrow('enough');
+  });
+
   it('refuses columns of different lengths', async () => {
     await expect(
       study({ kind: 'hourly', temperaturesC: [1, 2], windSpeedsMPerS: [3] }),

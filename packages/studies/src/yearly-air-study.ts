@@ -1,10 +1,10 @@
-import { standardPressure } from '@evendraft/airflow';
-import { houseWeather, type CompiledHouse, type OperatingState } from '@evendraft/house';
+import type { CompiledHouse, OperatingState } from '@evendraft/house';
 import type { YearOfWeather } from './air-heat.js';
-import { hoursAlike, type HourGroup, type HourWidths } from './internal/hours-alike.js';
-import { nextTurn } from './internal/next-turn.js';
-import { situationAirStudy } from './situation-air-study.js';
+import { answeredInOrder } from './internal/answered-in-order.js';
+import { hoursAlike, type HourWidths } from './internal/hours-alike.js';
+import { situationSolver } from './internal/situation-solver.js';
 import { StudyArgumentError } from './study-argument-error.js';
+import type { PooledOptions } from './study-options.js';
 
 /** Hours of weather with all that the balance of a house needs. */
 export type HourlyYear = Extract<YearOfWeather, { readonly kind: 'hourly' }>;
@@ -45,8 +45,8 @@ const mostWeathers = 400;
  *
  * @param compiled - the compiled house
  * @param of - what runs, hours a day [h], the year
- * @param options - signal
- * @returns energy of a year; sensible heat only
+ * @param options - signal, progress over the weathers that are solved, workers
+ * @returns energy of a year, sensible heat only; the same whoever solves it
  * @throws StudyArgumentError where the hours are not from 0 to 24, or columns of the year differ in length
  */
 export async function yearlyAirStudy(
@@ -56,7 +56,7 @@ export async function yearlyAirStudy(
     readonly hoursPerDay: number;
     readonly year: HourlyYear;
   },
-  options: { readonly signal?: AbortSignal } = {},
+  options: Omit<PooledOptions, 'whenStopped'> = {},
 ): Promise<YearlyAirStudy> {
   const { state, hoursPerDay, year } = of;
   const { house } = compiled;
@@ -71,18 +71,29 @@ export async function yearlyAirStudy(
   }
   const { groups, widths } = hoursAlike(year, { fromDeg: house.frontFacesDeg, mostWeathers });
   let [heatingJ, coolingJ, inducedKg, unsolvedHours] = [0, 0, 0, 0];
-  for (const group of groups) {
-    const air = situationAirStudy(compiled, { state, weather: weatherOf(compiled, group) });
-    if (air === undefined) {
-      unsolvedHours += group.hours;
-    } else {
-      const seconds = group.hours * 3600;
-      if (air.inducedHeatW > 0) heatingJ += air.inducedHeatW * seconds;
-      else coolingJ -= air.inducedHeatW * seconds;
-      inducedKg += (air.inflowKgPerS - air.baselineInflowKgPerS) * seconds;
+  const solver = situationSolver(compiled, options);
+  const left = [...groups];
+  const answers = answeredInOrder(
+    () => left.shift(),
+    (group) => solver.ask({ kind: 'hour', state, hours: group }),
+  );
+  try {
+    let done = 0;
+    for await (const { question: group, answer: air } of answers) {
+      if (air === null) {
+        unsolvedHours += group.hours;
+      } else {
+        const seconds = group.hours * 3600;
+        if (air.inducedHeatW > 0) heatingJ += air.inducedHeatW * seconds;
+        else coolingJ -= air.inducedHeatW * seconds;
+        inducedKg += (air.inflowKgPerS - air.baselineInflowKgPerS) * seconds;
+      }
+      done += 1;
+      options.onProgress?.(done, groups.length);
+      options.signal?.throwIfAborted();
     }
-    await nextTurn();
-    options.signal?.throwIfAborted();
+  } finally {
+    solver.close();
   }
   const solvedHours = hours - unsolvedHours;
   // Hours that were not solved are taken to be like the mean of the others.
@@ -105,31 +116,4 @@ export async function yearlyAirStudy(
       ...(year.pressuresPa === undefined ? (['standard pressure at the altitude'] as const) : []),
     ],
   };
-}
-
-function weatherOf({ house }: CompiledHouse, group: HourGroup): ReturnType<typeof houseWeather> {
-  const { temperatureC, windSpeedMPerS, windFromDeg, pressurePa } = group;
-  // Air of the house is that of its altitude; another pressure of the day counts as the altitude that has it.
-  const altitudeM = pressurePa === undefined ? house.altitudeM : altitudeOf(pressurePa);
-  return houseWeather(
-    { ...house, altitudeM },
-    {
-      name: 'hour of a year',
-      origin: 'weather',
-      outdoorTemperatureC: temperatureC,
-      windSpeedMPerS,
-      windFromDeg,
-    },
-  );
-}
-
-/** The altitude at which the standard atmosphere has a pressure [m]; found by halving. */
-function altitudeOf(pressurePa: number): number {
-  let [low, high] = [-500, 11_000];
-  for (let step = 0; step < 40; step += 1) {
-    const middle = (low + high) / 2;
-    if (standardPressure(middle) > pressurePa) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

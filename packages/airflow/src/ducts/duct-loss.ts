@@ -30,7 +30,7 @@ export function ductLoss(description: DuctDescription, flow: DuctFlow): number {
     massFlowKgPerS: Float64Array.of(flow.volumeFlowM3PerS * flow.air.densityKgPerM3),
     slopeKgPerSPa: new Float64Array(1),
   };
-  const group = { records, recordLength, recordClass: 0, begin: 0, end: 1 };
+  const group = { records, recordLength, begin: 0, end: 1 };
   duct.inverseBlock?.(group, state);
   return state.pressureDifferencePa[0]!;
 }

@@ -47,7 +47,6 @@ export const doorway: FlowLaw<DoorwayDescription> = {
     }),
   ],
   recordLength: () => recordLength,
-  recordClass: () => 0,
   prepare(description, { from, to, scale, records, at }) {
     const { widthM, heightM, dischargeCoefficient } = description;
     const area = scale * dischargeCoefficient * widthM * heightM;

@@ -112,7 +112,7 @@ test('the inverse gives the pressure difference of a flow and the slope there', 
       const recordLength = duct.recordLength(law);
       const records = new Float64Array(recordLength);
       duct.prepare(law, { from: inletAir(from), to: inletAir(to), scale, records, at: 0 });
-      const group = { records, recordLength, recordClass: 0, begin: 0, end: 1 };
+      const group = { records, recordLength, begin: 0, end: 1 };
       const state = {
         pressureDifferencePa: Float64Array.of(-x),
         massFlowKgPerS: new Float64Array(1),

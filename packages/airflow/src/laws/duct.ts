@@ -40,7 +40,6 @@ export const duct: FlowLaw<DuctDescription> = {
     'air of one density along the duct, below 100 m/s; relative roughness up to 0.05, Reynolds numbers up to 1e8; laminar to 2000, turbulent from 4000, a C1 join between; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: ductProblems,
   recordLength: (description) => header + sectionLength * description.sections.length,
-  recordClass: () => 0,
   prepare(description, { from, to, scale, records, at }) {
     let next = at + header;
     for (const section of description.sections) {

@@ -22,7 +22,6 @@ export const fanCurve: FlowLaw<FanCurveDescription> = {
     'for the speed and density at which the points were taken; a blocked fan has slope zero beyond shut-off, with a jump there; not zero at zero',
   check: fanCurveProblems,
   recordLength: (description) => header + segmentLength * fanSegments(description).length,
-  recordClass: () => 0,
   prepare(description, { from, to, scale, records, at }) {
     records[at] = scale * from.densityKgPerM3;
     records[at + 1] = scale * to.densityKgPerM3;

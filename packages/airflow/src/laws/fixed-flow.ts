@@ -37,7 +37,6 @@ export const fixedFlow: FlowLaw<FixedFlowDescription> = {
     });
   },
   recordLength: () => 1,
-  recordClass: () => 0,
   constant: true,
   prepare(description, { from, to, scale, records, at }) {
     records[at] = scale * massFlow(description, from, to);

@@ -7,8 +7,6 @@ import type { InletAir } from './inlet-air.js';
 export interface LawGroup {
   readonly records: Float64Array;
   readonly recordLength: number;
-  /** What the law's `recordClass` said of all its links, or 0. */
-  readonly recordClass: number;
   begin: number;
   end: number;
 }
@@ -22,44 +20,6 @@ export interface LinkState {
   /** Slope of the mass flow in its own pressure difference, never negative [kg/(s Pa)]. */
   readonly slopeKgPerSPa: Float64Array;
 }
-
-/**
- * A group whose links with an end at a boundary come first, zone by zone. Where the law brings a loop of its own,
- * these are turned to leave their zone, with records prepared for their airs the other way round.
- */
-export interface ZoneGroup extends LawGroup {
-  /** Place after the last turned link of each zone. */
-  readonly zoneEnd: Int32Array;
-  /** Place of the first link that is not turned. */
-  interior: number;
-}
-
-/**
- * What a sweep reads and writes that adds to the zones as it goes. By zone there is one place more, which holds no
- * pressure and stands for every boundary, so that one loop serves all links that are not turned.
- */
-export interface ZoneTally {
-  /** Pressures at which the laws are evaluated, by zone [Pa]. */
-  readonly pressurePa: Float64Array;
-  /** Sum of the flows that leave each zone, those that enter it negative [kg/s]. */
-  readonly residual: Float64Array;
-  /** Sum of the sizes of the flows at each zone [kg/s]. */
-  readonly through: Float64Array;
-  /** Sum of the slopes of the links at each zone [kg/(s Pa)]. */
-  readonly slopeSum: Float64Array;
-  /** Zones of each link's ends. */
-  readonly from: Int32Array;
-  readonly to: Int32Array;
-  /** Pressure difference at zero pressure in the zones [Pa]. */
-  readonly drivePa: Float64Array;
-  readonly state: LinkState;
-  /** Chord of each law, for the start: slope [kg/(s Pa)] and flow at no pressure difference [kg/s]. */
-  readonly chordSlope: Float64Array;
-  readonly chordFlow: Float64Array;
-}
-
-/** Flows and slopes of a group, added to the sums of its zones. */
-export type TallyBlock = (group: ZoneGroup, tally: ZoneTally) => void;
 
 /** Flows and slopes of a group from its pressure differences. */
 export type LawBlock = (group: LawGroup, state: LinkState) => void;
@@ -124,11 +84,6 @@ export interface FlowLaw<Description> {
   check(description: Description): LawProblem[];
   /** Length of its record [-]. */
   recordLength(description: Description): number;
-  /**
-   * Links with the same block, record length and class are evaluated together; a power law's class is its
-   * exponent. Class 0 takes links of every class, so that rare ones need no group of their own.
-   */
-  recordClass(description: Description): number;
   /** Writes its record; allocates nothing. */
   prepare(description: Description, preparation: Preparation): void;
   readonly block: LawBlock;
@@ -140,16 +95,10 @@ export interface FlowLaw<Description> {
    */
   readonly inverseBlock?: LawBlock;
   /**
-   * The block and the addition to the zones in one, where that was measured to pay; it leaves the flows and
-   * slopes of the block in the state, and no pressure differences. A law that has it is the same law the other way
-   * round when its airs are exchanged.
+   * The compiled loop that a solver may run in place of the block, with the same result to the bit, and of the inverse,
+   * roughly. A law has one where that was measured to pay.
    */
-  readonly tallyBlock?: TallyBlock;
-  /**
-   * Likewise the tangents at the flows of the chords, for the start; it leaves these flows in the state, and the
-   * pressure differences and slopes that the law has there.
-   */
-  readonly tallyStartBlock?: TallyBlock;
+  readonly compiled?: 'powerLaw';
   /**
    * The streams of a law through which air can flow both ways at once, whose difference is the net flow at scale 1;
    * a law without it has one stream, the net flow.

@@ -112,8 +112,7 @@ export function flowAt(
   const from = inletAir(air.from);
   const to = inletAir(air.to);
   law.prepare(description, { from, to, scale: 1, records, at: 0 });
-  // Class 0 is right for every link, and makes no table for one.
-  law.block({ records, recordLength, recordClass: 0, begin: 0, end: 1 }, state);
+  law.block({ records, recordLength, begin: 0, end: 1 }, state);
   return { massFlowKgPerS: state.massFlowKgPerS[0]!, slopeKgPerSPa: state.slopeKgPerSPa[0]! };
 }
 

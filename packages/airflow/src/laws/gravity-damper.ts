@@ -54,7 +54,6 @@ export const gravityDamper: FlowLaw<GravityDamperDescription> = {
     });
   },
   recordLength: () => recordLength,
-  recordClass: () => 0,
   prepare(description, preparation) {
     const { from, scale, records, at } = preparation;
     const { areaM2, openLossCoefficient, crackingPressurePa } = description;

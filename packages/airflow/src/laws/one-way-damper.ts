@@ -31,7 +31,6 @@ export const oneWayDamper: FlowLaw<OneWayDamperDescription> = {
       : powerProblems(description.closedLeakage, 'closedLeakage.')),
   ],
   recordLength: () => recordLength,
-  recordClass: () => 0,
   prepare(description, preparation) {
     const { from, scale, records, at } = preparation;
     records[at] = scale * inletCoefficient(description, from);

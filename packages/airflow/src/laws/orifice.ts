@@ -1,9 +1,8 @@
 import type { OrificeDescription } from './flow-law-description.js';
 import type { FlowLaw } from './flow-law.js';
 import { rangeProblems } from './internal/range-problem.js';
-import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
-import { powerLawBlock, powerRecordLength } from './power-law.js';
+import { powerLawBlock, powerLawInverseBlock, powerRecordLength } from './power-law.js';
 
 /**
  * A sharp-edged opening [kg/s].
@@ -33,7 +32,6 @@ export const orifice: FlowLaw<OrificeDescription> = {
     }),
   ],
   recordLength: () => powerRecordLength,
-  recordClass: () => 0.5,
   prepare(description, { from, to, scale, records, at }) {
     const area = scale * description.areaM2 * description.dischargeCoefficient;
     records[at] = area * Math.sqrt(2 * from.densityKgPerM3);
@@ -42,7 +40,7 @@ export const orifice: FlowLaw<OrificeDescription> = {
     records[at + 3] = 1 / Math.sqrt(nearZeroWidthPa);
   },
   block: powerLawBlock,
-  tallyBlock: powerLawTallyBlock,
-  tallyStartBlock: powerLawTallyStartBlock,
+  compiled: 'powerLaw',
+  inverseBlock: powerLawInverseBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };

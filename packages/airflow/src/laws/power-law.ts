@@ -5,8 +5,6 @@ import { inletCoefficient } from './internal/inlet-coefficient.js';
 import { nearZeroWidthPa } from './near-zero-width.js';
 import { cubicChord, cubicSlope } from './internal/near-zero.js';
 import { highBits, power, powerFromHigh } from './internal/power.js';
-import { powerTable, tabledPower } from './internal/power-table.js';
-import { powerLawTallyBlock, powerLawTallyStartBlock } from './internal/power-tally.js';
 import { powerProblems } from './internal/range-problem.js';
 
 /** Numbers in a record: forward and backward coefficient, exponent n, width^(n−1). */
@@ -24,7 +22,6 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     'exponents 0.5 to 1; cubic within 1e-6 Pa of zero; where the airs at its ends differ the slope jumps at zero',
   check: (description) => powerProblems(description),
   recordLength: () => powerRecordLength,
-  recordClass: (description) => description.exponent,
   prepare(description, { from, to, scale, records, at }) {
     const n = description.exponent;
     const forward = scale * inletCoefficient(description, from);
@@ -34,8 +31,8 @@ export const powerLaw: FlowLaw<PowerLawDescription> = {
     records[at + 3] = power(nearZeroWidthPa, n - 1);
   },
   block: powerLawBlock,
-  tallyBlock: powerLawTallyBlock,
-  tallyStartBlock: powerLawTallyStartBlock,
+  compiled: 'powerLaw',
+  inverseBlock: powerLawInverseBlock,
   reach: () => ({ leastKgPerS: -Infinity, mostKgPerS: Infinity, strict: true }),
 };
 
@@ -47,14 +44,8 @@ function sameAir(one: InletAir, other: InletAir): boolean {
   );
 }
 
-/** Flows and slopes of power laws; the class of a group is the exponent of all its links, or 0 for any. */
-export function powerLawBlock(group: LawGroup, state: LinkState): void {
-  if (group.recordClass === 0.5) squareRootBlock(group, state);
-  else if (group.recordClass === 0) generalBlock(group, state);
-  else tableBlock(group, state);
-}
-
-function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void {
+/** Flows and slopes of power laws; where n is 0.5 by a root, which is cheaper than a power. */
+export function powerLawBlock({ records, begin, end }: LawGroup, state: LinkState): void {
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
     const x = pressureDifferencePa[link]!;
@@ -62,8 +53,10 @@ function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void
     const high = highBits(x);
     const coefficient = records[at + (high >>> 31)]!;
     const n = records[at + 2]!;
-    if (Math.abs(x) > nearZeroWidthPa) {
-      const chord = coefficient * powerFromHigh(Math.abs(x), high, n - 1);
+    const size = Math.abs(x);
+    if (size > nearZeroWidthPa) {
+      const chord =
+        n === 0.5 ? coefficient / Math.sqrt(size) : coefficient * powerFromHigh(size, high, n - 1);
       massFlowKgPerS[link] = chord * x;
       slopeKgPerSPa[link] = chord * n;
     } else {
@@ -74,40 +67,19 @@ function generalBlock({ records, begin, end }: LawGroup, state: LinkState): void
   }
 }
 
-/** The same law at n = 0.5, where a root is cheaper than a power. */
-function squareRootBlock({ records, begin, end }: LawGroup, state: LinkState): void {
-  const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
-  for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
-    const x = pressureDifferencePa[link]!;
-    const coefficient = records[at + (highBits(x) >>> 31)]!;
-    if (Math.abs(x) > nearZeroWidthPa) {
-      const chord = coefficient / Math.sqrt(Math.abs(x));
-      massFlowKgPerS[link] = chord * x;
-      slopeKgPerSPa[link] = 0.5 * chord;
-    } else {
-      const atWidth = coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = atWidth * cubicChord(0.5, x / nearZeroWidthPa) * x;
-      slopeKgPerSPa[link] = atWidth * cubicSlope(0.5, x / nearZeroWidthPa);
-    }
-  }
-}
+/** Greatest slope of the inverse's tangent over n C: near no flow the law is taken as a line. */
+const steepest = 2 ** 10;
 
-/** The same law where all links share an exponent, whose table then replaces most of the power. */
-function tableBlock({ records, recordClass: n, begin, end }: LawGroup, state: LinkState): void {
+/** Pressure differences and slopes at mass flows: g = n C (|m|/C)^(1−1/n) and n m/g. */
+export function powerLawInverseBlock({ records, begin, end }: LawGroup, state: LinkState): void {
   const { pressureDifferencePa, massFlowKgPerS, slopeKgPerSPa } = state;
-  const table = powerTable(n - 1);
   for (let link = begin, at = 0; link < end; link++, at += powerRecordLength) {
-    const x = pressureDifferencePa[link]!;
-    const high = highBits(x);
-    const coefficient = records[at + (high >>> 31)]!;
-    if (Math.abs(x) > nearZeroWidthPa) {
-      const chord = coefficient * tabledPower(table, Math.abs(x), high);
-      massFlowKgPerS[link] = chord * x;
-      slopeKgPerSPa[link] = chord * n;
-    } else {
-      const atWidth = coefficient * records[at + 3]!;
-      massFlowKgPerS[link] = atWidth * cubicChord(n, x / nearZeroWidthPa) * x;
-      slopeKgPerSPa[link] = atWidth * cubicSlope(n, x / nearZeroWidthPa);
-    }
+    const flow = massFlowKgPerS[link]!;
+    const coefficient = records[at + (highBits(flow) >>> 31)]!;
+    const n = records[at + 2]!;
+    const size = Math.max(Math.abs(flow) / coefficient, 1e-300);
+    const chord = coefficient * Math.min(power(size, 1 - 1 / n), steepest);
+    pressureDifferencePa[link] = flow / chord;
+    slopeKgPerSPa[link] = n * chord;
   }
 }

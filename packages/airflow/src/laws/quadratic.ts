@@ -48,7 +48,6 @@ export const quadratic: FlowLaw<QuadraticDescription> = {
     });
   },
   recordLength: () => 2 * direction,
-  recordClass: () => 0,
   prepare(description, { from, to, scale, records, at }) {
     prepareDirection(description, from, scale, records, at);
     prepareDirection(description, to, scale, records, at + direction);

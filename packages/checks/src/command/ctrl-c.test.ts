@@ -14,6 +14,7 @@ import { assessmentSchema } from '@evendraft/report';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { buildIfNeeded } from '../../tools/build.mjs';
 import { repositoryRoot } from '../../tools/repository.mjs';
+import { schemaFaults } from './published-schemas.js';
 
 // The built command in a process of its own gets the signal that a terminal sends on Ctrl-C.
 
@@ -143,6 +144,7 @@ describe.skipIf(process.platform === 'win32')('Ctrl-C', { timeout: 120_000 }, ()
     expect(await ended).toBe(130);
     expect(said.err).toMatch(/^Stopped: what follows holds what was done by then\.\n/u);
     const printed: unknown = JSON.parse(said.out);
+    expect(schemaFaults(printed)).toEqual([]);
     const { incomplete, worstCase } = assessmentSchema.parse(printed);
     const [part] = incomplete!.parts;
     expect(part).toMatchObject({ work: 'situations', of: 3840 });

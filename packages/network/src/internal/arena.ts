@@ -1,42 +1,60 @@
-/** Arrays that lie side by side in memory, in the order in which they are asked for. */
+import type { LoopMemory, Loops } from './loops.js';
+import { createLoopMemory } from './loops.js';
+
+/** Arrays that lie side by side in one memory, in the order in which they are asked for, all zero. */
 export interface Arena {
   floats(length: number): Float64Array;
   ints(length: number): Int32Array;
+  /** The loops that work on this memory; an array is given to them by its `byteOffset`. */
+  readonly loops: Loops;
 }
 
-/** Arrays from this length on have memory of their own. */
-const longArray = 4096;
+/** Networks share a memory of this size until it is full: several hundred houses of some rooms [bytes]. */
+const usualBytes = 2 ** 23;
 const bytesANumber = 8;
 
+let current: LoopMemory | undefined;
+
+class MemoryFull extends Error {
+  readonly code = 'MemoryFull';
+}
+
 /**
- * An arena: what a solve reads and writes together is fetched together, and a network of some rooms takes one
- * piece of memory instead of fifty.
+ * Makes something whose arrays all lie in one memory, beside the compiled loops: what a solve reads and writes together
+ * is fetched together. A memory goes when everything that was made in it has gone.
  *
- * @param numbers - how many numbers will be asked for, about
+ * @param bytes - how much will be asked for, about [bytes]
+ * @param make - asks for the arrays; is called again with a larger memory where they do not fit
+ * @returns what it made
  */
-export function createArena(numbers: number): Arena {
-  const chunk = bytesANumber * Math.max(64, Math.min(numbers, 16 * longArray));
-  let buffer = new ArrayBuffer(chunk);
-  let used = 0;
-  const room = (bytes: number): number => {
-    if (used + bytes > buffer.byteLength) {
-      buffer = new ArrayBuffer(Math.max(chunk, bytes));
-      used = 0;
+export function inOneMemory<Made>(bytes: number, make: (arena: Arena) => Made): Made {
+  current ??= createLoopMemory(usualBytes);
+  let memory = current;
+  for (let room = Math.max(usualBytes, 2 * bytes); ; room *= 2) {
+    if (memory.used + bytes <= memory.buffer.byteLength) {
+      try {
+        return make(arenaIn(memory));
+      } catch (error) {
+        if (!(error instanceof MemoryFull)) throw error;
+      }
     }
-    const at = used;
-    used += bytesANumber * Math.ceil(bytes / bytesANumber);
+    memory = createLoopMemory(room);
+    // What is larger has a memory of its own.
+    if (room === usualBytes) current = memory;
+  }
+}
+
+function arenaIn(memory: LoopMemory): Arena {
+  const { buffer, loops } = memory;
+  const room = (bytes: number): number => {
+    const at = memory.used;
+    if (at + bytes > buffer.byteLength) throw new MemoryFull();
+    memory.used += bytesANumber * Math.ceil(bytes / bytesANumber);
     return at;
   };
   return {
-    floats(length) {
-      if (length >= longArray) return new Float64Array(length);
-      const at = room(8 * length);
-      return new Float64Array(buffer, at, length);
-    },
-    ints(length) {
-      if (length >= longArray) return new Int32Array(length);
-      const at = room(4 * length);
-      return new Int32Array(buffer, at, length);
-    },
+    floats: (length) => new Float64Array(buffer, room(8 * length), length),
+    ints: (length) => new Int32Array(buffer, room(4 * length), length),
+    loops,
   };
 }

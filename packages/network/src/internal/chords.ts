@@ -5,11 +5,11 @@ const chordPa = 4;
 
 /** Chords of all laws over ±4 Pa with the records that are prepared, for links that are all on at scale 1. */
 export function describeChords(kernel: Kernel): void {
-  const { described, activeCount, activeLink, groups, tally } = kernel;
-  const { pressureDifferencePa, massFlowKgPerS } = tally.state;
+  const { described, activeCount, activeLink, groups, links } = kernel;
+  const { pressureDifferencePa, massFlowKgPerS } = links.state;
   for (const side of [-1, 1]) {
     for (let link = 0; link < activeCount; link++) pressureDifferencePa[link] = side * chordPa;
-    for (const group of groups) group.law.block(group, tally.state);
+    for (const group of groups) group.law.block(group, links.state);
     for (let place = 0; place < activeCount; place++) {
       const link = activeLink[place]!;
       described.chordSlope[link]! += (side * massFlowKgPerS[place]!) / (2 * chordPa);
@@ -17,7 +17,7 @@ export function describeChords(kernel: Kernel): void {
     }
   }
   for (let place = 0; place < activeCount; place++) {
-    tally.chordSlope[place] = described.chordSlope[activeLink[place]!]!;
-    tally.chordFlow[place] = described.chordFlow[activeLink[place]!]!;
+    links.chordSlope[place] = described.chordSlope[activeLink[place]!]!;
+    links.chordFlow[place] = described.chordFlow[activeLink[place]!]!;
   }
 }

@@ -1,80 +1,55 @@
 import { flowLawOf, inletAir } from '@evendraft/airflow';
 import type { NetworkDescription } from '../network-description.js';
-import { createArena } from './arena.js';
+import type { Arena } from './arena.js';
+import { inOneMemory } from './arena.js';
+import { createLaggards } from './balance-laggards.js';
 import { describeChords } from './chords.js';
+import type { DescriptionIndex } from './index-description.js';
 import type { DescribedNumbers, Kernel } from './kernel.js';
+import type { LinkGroup } from './link-groups.js';
 import { groupLinks } from './link-groups.js';
+import { networkRecordLength, writeNetworkRecord } from './network-record.js';
 import { setScenario } from './set-scenario.js';
-import { createSkyline } from './skyline.js';
-import { zoneGraph, zoneOrder } from './zone-order.js';
+import type { ZoneLayout } from './zone-layout.js';
+import { zoneLayout } from './zone-layout.js';
+import { bytesOfMatrices, createZoneMatrix, emptyLike } from './zone-matrix.js';
 
 /** Lays a checked description out in arrays, with the scenario as described in force. */
-export function createKernel(
-  description: NetworkDescription,
-  zoneIndex: ReadonlyMap<string, number>,
-  boundaryIndex: ReadonlyMap<string, number>,
-): Kernel {
+export function createKernel(description: NetworkDescription, index: DescriptionIndex): Kernel {
   const { zones, boundaries, links } = description;
   const zoneCount = zones.length;
   const nodeCount = zoneCount + boundaries.length;
   const linkCount = links.length;
-  const nodeOf = (id: string): number =>
-    zoneIndex.get(id) ?? zoneCount + (boundaryIndex.get(id) ?? 0);
+  const layout = zoneLayout(zoneCount, index.from, index.to);
+  const place = new Int32Array(nodeCount);
+  place.set(layout.place);
+  for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
   const from = new Int32Array(linkCount);
   const to = new Int32Array(linkCount);
-  for (let link = 0; link < linkCount; link++) {
-    from[link] = nodeOf(links[link]!.from);
-    to[link] = nodeOf(links[link]!.to);
-  }
-  const order = zoneOrder(zoneGraph(zoneCount, from, to));
-  const place = new Int32Array(nodeCount);
-  for (let index = 0; index < zoneCount; index++) place[order[index]!] = index;
-  for (let node = zoneCount; node < nodeCount; node++) place[node] = node;
-
-  const first = new Int32Array(zoneCount);
-  for (let row = 0; row < zoneCount; row++) first[row] = row;
   let interior = 0;
   for (let link = 0; link < linkCount; link++) {
-    const start = (from[link] = place[from[link]!]!);
-    const end = (to[link] = place[to[link]!]!);
-    const high = Math.max(start, end);
-    if (high >= zoneCount) continue;
-    interior++;
-    first[high] = Math.min(first[high]!, start, end);
+    const start = (from[link] = place[index.from[link]!]!);
+    const end = (to[link] = place[index.to[link]!]!);
+    if (start < zoneCount && end < zoneCount) interior++;
   }
 
   const descriptions = links.map((link) => link.law);
   const laws = descriptions.map(flowLawOf);
-  const reference = { temperatureC: 20, densityKgPerM3: 1.2041 };
   const air = inletAir(reference);
   const twoWay = new Uint8Array(linkCount);
   for (let link = 0; link < linkCount; link++) {
     const { leastKgPerS, mostKgPerS, strict } = laws[link]!.reach(descriptions[link]!, air, air);
     if (strict && leastKgPerS === -Infinity && mostKgPerS === Infinity) twoWay[link] = 1;
   }
-  const arena = createArena(28 * linkCount + 40 * nodeCount + 256);
-  // What every sweep and step touches comes first, side by side.
-  const tally = {
-    pressurePa: arena.floats(zoneCount + 1),
-    residual: arena.floats(zoneCount + 1),
-    through: arena.floats(zoneCount + 1),
-    slopeSum: arena.floats(zoneCount + 1),
-    from: arena.ints(linkCount),
-    to: arena.ints(linkCount),
-    drivePa: arena.floats(linkCount),
-    state: {
-      massFlowKgPerS: arena.floats(linkCount),
-      slopeKgPerSPa: arena.floats(linkCount),
-      pressureDifferencePa: arena.floats(linkCount),
-    },
-    chordSlope: arena.floats(linkCount),
-    chordFlow: arena.floats(linkCount),
-  };
-  const groups = groupLinks({ laws, descriptions, from, to, zoneCount }, arena);
-  const matrix = createSkyline(first, arena);
-  const step = arena.floats(zoneCount + 1);
-  const bend = arena.floats(zoneCount + 1);
-  const pressure = arena.floats(nodeCount);
+  const groups = groupLinks({ laws, descriptions, from, to, zoneCount });
+  const records = groups.reduce(
+    (sum, { recordLength, members }) => sum + recordLength * members.length,
+    0,
+  );
+  const arrays = inOneMemory(
+    8 * (records + 16 * linkCount + 20 * nodeCount + 256) + bytesOfMatrices(layout),
+    (arena) => arraysOf({ layout, groups, zoneCount, nodeCount, linkCount, interior }, arena),
+  );
   const kernel: Kernel = {
     zoneCount,
     boundaryCount: boundaries.length,
@@ -85,15 +60,14 @@ export function createKernel(
     laws,
     descriptions,
     twoWay,
-    groups,
 
     described: describedNumbers(description, place, { from, to }),
-    nodeTemperatureC: arena.floats(nodeCount).fill(NaN),
-    nodeDensityKgPerM3: arena.floats(nodeCount).fill(NaN),
-    nodeLogDensityRatio: arena.floats(nodeCount),
-    nodeLogViscosityRatio: arena.floats(nodeCount),
-    scale: arena.floats(linkCount).fill(NaN),
-    drivePa: arena.floats(linkCount),
+    nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
+    nodeDensityKgPerM3: new Float64Array(nodeCount).fill(NaN),
+    nodeLogDensityRatio: new Float64Array(nodeCount),
+    nodeLogViscosityRatio: new Float64Array(nodeCount),
+    scale: new Float64Array(linkCount).fill(NaN),
+    drivePa: new Float64Array(linkCount),
     preparation: {
       from: inletAir(reference),
       to: inletAir(reference),
@@ -105,42 +79,115 @@ export function createKernel(
     inForce: { zoneAir: true, boundaryAir: true, scale: true, drives: true, pressures: true },
     verdict: undefined,
     activeCount: 0,
-    activeLink: arena.ints(linkCount),
-    activePlace: arena.ints(linkCount).fill(-1),
-    activeFrom: arena.ints(linkCount),
-    activeTo: arena.ints(linkCount),
-    activeSign: arena.floats(linkCount),
-    tally,
-    constantResidual: arena.floats(zoneCount + 1),
-    constantThrough: arena.floats(zoneCount + 1),
+    activeLink: new Int32Array(linkCount),
+    activePlace: new Int32Array(linkCount).fill(-1),
+    activeFrom: new Int32Array(linkCount),
+    activeTo: new Int32Array(linkCount),
     interiorCount: 0,
-    interiorLink: arena.ints(interior),
-    interiorSlot: arena.ints(interior),
-    chords: { state: 'unknown', matrix: createSkyline(first, arena) },
 
     iteration: {
       converged: false,
       iterations: 0,
       lawSweeps: 0,
-      excess: 0,
-      leastExcess: 0,
+      // No number yet, and no integer: an object whose fields change their kind is slower to read.
+      excess: NaN,
+      leastExcess: NaN,
       credit: 0,
     },
-
-    pressure,
-    trial: tally.pressurePa,
-    step,
-    bend,
-    residual: tally.residual,
-    through: tally.through,
-    slopeSum: tally.slopeSum,
-    rounding: arena.floats(zoneCount),
-    target: arena.floats(zoneCount),
-    matrix,
+    rounding: new Float64Array(zoneCount),
+    target: new Float64Array(zoneCount),
+    // Field by field: an object that is spread out of another is slower to read.
+    groups: arrays.groups,
+    laggards: arrays.laggards,
+    links: arrays.links,
+    pressure: arrays.pressure,
+    trial: arrays.trial,
+    step: arrays.step,
+    bend: arrays.bend,
+    residual: arrays.residual,
+    through: arrays.through,
+    slopeSum: arrays.slopeSum,
+    interiorLink: arrays.interiorLink,
+    interiorEntry: arrays.interiorEntry,
+    matrix: arrays.matrix,
+    chords: arrays.chords,
+    loops: arrays.loops,
+    record: arrays.record,
+    address: arrays.record.byteOffset,
   };
   setScenario(kernel, { count: 1 }, 0);
   describeChords(kernel);
   return kernel;
+}
+
+const reference = { temperatureC: 20, densityKgPerM3: 1.2041 };
+
+/** How large a network is, and its pattern. */
+interface Extent {
+  readonly layout: ZoneLayout;
+  readonly groups: readonly LinkGroup[];
+  readonly zoneCount: number;
+  readonly nodeCount: number;
+  readonly linkCount: number;
+  /** Links between two zones. */
+  readonly interior: number;
+}
+
+/** The arrays on which the compiled loops work. */
+function arraysOf(
+  { layout, groups: linkGroups, zoneCount, nodeCount, linkCount, interior }: Extent,
+  arena: Arena,
+) {
+  const record = arena.ints(networkRecordLength);
+  const byZone = (): Float64Array => arena.floats(zoneCount + 1);
+  const byLink = (): Float64Array => arena.floats(linkCount);
+  const groups = linkGroups.map(({ law, recordLength, members, described }) => {
+    const records = arena.floats(recordLength * members.length);
+    return {
+      law,
+      recordLength,
+      members,
+      described,
+      records,
+      begin: 0,
+      end: 0,
+      constant: law.constant === true,
+      compiled: law.compiled !== undefined,
+      address: records.byteOffset,
+    };
+  });
+  const matrix = createZoneMatrix(layout, arena);
+  const arrays = {
+    links: {
+      from: arena.ints(linkCount),
+      to: arena.ints(linkCount),
+      drivePa: byLink(),
+      state: {
+        pressureDifferencePa: byLink(),
+        massFlowKgPerS: byLink(),
+        slopeKgPerSPa: byLink(),
+      },
+      otherKgPerS: byLink(),
+      chordSlope: byLink(),
+      chordFlow: byLink(),
+      zoneEnd: arena.ints(zoneCount),
+      zoneLink: arena.ints(2 * linkCount),
+    },
+    pressure: arena.floats(nodeCount),
+    ...{ trial: byZone(), step: byZone(), bend: byZone() },
+    ...{ residual: byZone(), through: byZone(), slopeSum: byZone() },
+    interiorLink: arena.ints(interior),
+    interiorEntry: arena.ints(interior),
+    matrix,
+    chords: { state: 'unknown' as const, matrix: emptyLike(matrix, arena) },
+  };
+  writeNetworkRecord(record, zoneCount, arrays);
+  return {
+    ...arrays,
+    groups,
+    laggards: createLaggards(zoneCount, groups),
+    ...{ loops: arena.loops, record },
+  };
 }
 
 function describedNumbers(

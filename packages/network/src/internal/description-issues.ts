@@ -6,6 +6,8 @@ import type {
   ZoneDescription,
 } from '../network-description.js';
 import type { NetworkIssue, NetworkIssueCode } from '../network-issue.js';
+import type { DescriptionIndex } from './index-description.js';
+import { indexDescription } from './index-description.js';
 
 /** Ranges outside which a number is a mistake, not a building. */
 const ranges = {
@@ -17,34 +19,50 @@ const ranges = {
 
 const mostItems = 1_000_000;
 
-/** Every issue of a description, of whatever shape it came in. */
-export function descriptionIssues(description: NetworkDescription): NetworkIssue[] {
+/** A description that was looked through. */
+export interface LookedThrough {
+  readonly issues: readonly NetworkIssue[];
+  /** Places of what it names; undefined where it has not the shape of a network. */
+  readonly index: DescriptionIndex | undefined;
+}
+
+/** Every issue of a description, of whatever shape it came in, and the places of what it names. */
+export function descriptionIssues(description: NetworkDescription): LookedThrough {
   const shape = description as Partial<NetworkDescription> | null | undefined;
   const lists = [shape?.zones, shape?.boundaries, shape?.links];
   if (!lists.every((list) => Array.isArray(list) && list.every(isObject))) {
-    return [issue('NotANetwork', 'network', { allowed: 'lists of zones, boundaries and links' })];
+    const allowed = 'lists of zones, boundaries and links';
+    return { issues: [issue('NotANetwork', 'network', { allowed })], index: undefined };
   }
   const { zones, boundaries, links, outdoorAir } = description;
   const size = zones.length + boundaries.length + links.length;
   if (size > mostItems) {
-    return [issue('NetworkTooLarge', 'network', { found: size, allowed: mostItems })];
+    const tooLarge = issue('NetworkTooLarge', 'network', { found: size, allowed: mostItems });
+    return { issues: [tooLarge], index: undefined };
   }
+  const index = indexDescription(description);
   const issues: NetworkIssue[] = [];
   if (zones.length === 0) {
     issues.push(issue('NetworkEmpty', 'network', { allowed: 'one zone or more' }));
   }
-  const nodeIds = new Set<string>();
-  pushDuplicates(issues, zones, nodeIds);
-  pushDuplicates(issues, boundaries, nodeIds);
-  pushDuplicates(issues, links, new Set());
+  const { zoneIndex, boundaryIndex, linkIndex } = index;
+  const shared = boundaries.some(({ id }) => zoneIndex.has(id));
+  if (shared || zoneIndex.size + boundaryIndex.size < zones.length + boundaries.length) {
+    pushDuplicates(issues, [...zones, ...boundaries]);
+  }
+  if (linkIndex.size < links.length) pushDuplicates(issues, links);
   pushAirIssues(issues, outdoorAir, { origin: 'network', prefix: 'outdoorAir.' });
   for (const node of zones) pushNodeIssues(issues, node);
   for (const node of boundaries) {
     pushNodeIssues(issues, node);
     pushOutside(issues, node.pressurePa, { origin: node.origin, field: 'pressurePa' });
   }
-  for (const link of links) pushLinkIssues(issues, link, nodeIds);
-  return issues;
+  for (let link = 0; link < links.length; link++) {
+    if (index.from[link]! < 0) issues.push(unknownEnd(links[link]!, 'from'));
+    if (index.to[link]! < 0) issues.push(unknownEnd(links[link]!, 'to'));
+    pushLinkIssues(issues, links[link]!);
+  }
+  return { issues, index };
 }
 
 // Each of these adds to the list what it finds and makes nothing where all is well, so that thousands of links
@@ -55,18 +73,12 @@ function pushNodeIssues(issues: NetworkIssue[], node: ZoneDescription): void {
   pushAirIssues(issues, node.air, { origin: node.origin, prefix: 'air.' });
 }
 
-function pushLinkIssues(
-  issues: NetworkIssue[],
-  link: LinkDescription,
-  nodeIds: ReadonlySet<string>,
-): void {
+function unknownEnd(link: LinkDescription, field: 'from' | 'to'): NetworkIssue {
+  return issue('UnknownEnd', link.origin, { field, found: String(link[field]) });
+}
+
+function pushLinkIssues(issues: NetworkIssue[], link: LinkDescription): void {
   const { origin, from, to, fromHeightM, toHeightM, columnAir } = link;
-  if (!nodeIds.has(from)) {
-    issues.push(issue('UnknownEnd', origin, { field: 'from', found: String(from) }));
-  }
-  if (!nodeIds.has(to)) {
-    issues.push(issue('UnknownEnd', origin, { field: 'to', found: String(to) }));
-  }
   if (from === to) issues.push(issue('LinkToItself', origin, { found: String(from) }));
   // Looked at first, as naming the place of every number of every link takes longer than looking.
   if (!isWithin(fromHeightM, ranges.heightM)) {
@@ -89,14 +101,11 @@ function pushLinkIssues(
 function pushDuplicates(
   issues: NetworkIssue[],
   items: readonly { readonly id: string; readonly origin: string }[],
-  seen: Set<string>,
 ): void {
-  for (const item of items) {
-    const before = seen.size;
-    seen.add(item.id);
-    if (seen.size === before) {
-      issues.push(issue('DuplicateId', item.origin, { found: String(item.id) }));
-    }
+  const seen = new Set<string>();
+  for (const { id, origin } of items) {
+    if (seen.has(id)) issues.push(issue('DuplicateId', origin, { found: String(id) }));
+    seen.add(id);
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Kernel } from './kernel.js';
-import { factorize, solveFactorized } from './skyline.js';
+import { factorize, solveFactorized } from './zone-matrix.js';
 import { fillMatrix, gatherRounding, sweepLinks } from './sweep.js';
 
 /** What an attempt to enclose every solution found. */
@@ -46,7 +46,7 @@ function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
   const { zoneCount, pressure, trial, step, residual, rounding, target, matrix } = kernel;
   for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
   for (let lawSweeps = 1; lawSweeps <= mostCorrections; lawSweeps++) {
-    fillMatrix(kernel);
+    fillMatrix(kernel, matrix);
     if (!factorize(matrix)) return { radiusPa: undefined, lawSweeps: lawSweeps - 1 };
     const part = lawSweeps > fullCorrections ? 0.5 : 1;
     const growth = 2 ** Math.max(lawSweeps - fullCorrections, 0);

@@ -47,8 +47,8 @@ function judgeGraph(kernel: Kernel): GraphVerdict {
 
 /** Zones that are not tied to a boundary by links whose flow answers at the pressures last evaluated. */
 export function untiedZones(kernel: Kernel): number[] {
-  const { zoneCount, tally } = kernel;
-  const tied = tiedComponents(kernel, (link) => tally.state.slopeKgPerSPa[link]! > 0);
+  const { zoneCount, links } = kernel;
+  const tied = tiedComponents(kernel, (link) => links.state.slopeKgPerSPa[link]! > 0);
   return places(zoneCount).filter((zone) => tied[zone] !== tied[zoneCount]);
 }
 

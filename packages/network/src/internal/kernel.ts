@@ -1,15 +1,15 @@
 import type {
   FlowLaw,
   FlowLawDescription,
+  LawGroup,
+  LinkState,
   Preparation,
-  TallyBlock,
-  ZoneGroup,
-  ZoneTally,
 } from '@evendraft/airflow';
-import type { Skyline } from './skyline.js';
+import type { Loops } from './loops.js';
+import type { ZoneMatrix } from './zone-matrix.js';
 
 /**
- * The arrays in which one network is solved, allocated once.
+ * The arrays in which one network is solved, allocated once, in one memory with the compiled loops.
  *
  * Places: zones come first, in an order that keeps the matrix narrow, then boundaries. Links that are
  * switched on are packed at the front, grouped by law, so that a link that is off costs nothing.
@@ -62,48 +62,85 @@ export interface Kernel {
   readonly activePlace: Int32Array;
   readonly activeFrom: Int32Array;
   readonly activeTo: Int32Array;
-  /** −1 where a link is turned in the tally, else 1. */
-  readonly activeSign: Float64Array;
   /** What a sweep reads and writes. */
-  readonly tally: ZoneTally;
-  /** Sums of the flows of constant laws, by zone: where every sweep begins [kg/s]. */
-  readonly constantResidual: Float64Array;
-  readonly constantThrough: Float64Array;
-  /** Links between two zones: place among the active, and their slot in the matrix. */
+  readonly links: ActiveLinks;
+  /** Links between two zones: place among the active, and their entry in the matrix. */
   interiorCount: number;
   readonly interiorLink: Int32Array;
-  readonly interiorSlot: Int32Array;
+  readonly interiorEntry: Int32Array;
   /** Factors of the matrix of the chords of the links that are on. */
-  readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: Skyline };
+  readonly chords: { state: 'unknown' | 'factorized' | 'singular'; readonly matrix: ZoneMatrix };
 
   readonly iteration: Iteration;
+  /** For balancing the last zones of a large network one by one. */
+  readonly laggards: Laggards | undefined;
 
   // The iterate. Pressures by place, boundaries included; the rest by zone place, steps with a 0 for boundaries.
   readonly pressure: Float64Array;
-  /** The tally's: where the laws are evaluated; a 0 for boundaries after the zones. */
+  /** Where the laws are evaluated; a 0 for boundaries after the zones. */
   readonly trial: Float64Array;
   readonly step: Float64Array;
   readonly bend: Float64Array;
-  /** The tally's: net flow out of each zone [kg/s]. */
+  /** Net flow out of each zone [kg/s]. */
   readonly residual: Float64Array;
-  /** The tally's: sum of the sizes of all flows at each zone [kg/s]. */
+  /** Sum of the sizes of all flows at each zone [kg/s]. */
   readonly through: Float64Array;
-  /** The tally's: sum of the slopes of all links at each zone, the diagonal of the matrix [kg/(s Pa)]. */
+  /** Sum of the slopes of all links at each zone, the diagonal of the matrix [kg/(s Pa)]. */
   readonly slopeSum: Float64Array;
   readonly rounding: Float64Array;
   readonly target: Float64Array;
-  readonly matrix: Skyline;
+  readonly matrix: ZoneMatrix;
+
+  readonly loops: Loops;
+  /** What the compiled loops read of all this, and its address. */
+  readonly record: Int32Array;
+  readonly address: number;
 }
 
-/** Links of one law, of one record length and class. */
-export interface KernelGroup extends ZoneGroup {
+/** The links that are on, by place among them. */
+export interface ActiveLinks {
+  /** Zones of their ends; the place after the zones, where nothing presses, stands for every boundary. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  /** Pressure difference at zero pressure in the zones [Pa]. */
+  readonly drivePa: Float64Array;
+  readonly state: LinkState;
+  /** What its tangent carries elsewhere, or leaves out there [kg/s]. */
+  readonly otherKgPerS: Float64Array;
+  /** Chord of each law, for the start: slope [kg/(s Pa)] and flow at no pressure difference [kg/s]. */
+  readonly chordSlope: Float64Array;
+  readonly chordFlow: Float64Array;
+  /** Where the links of each zone end in `zoneLink`, which holds twice their places, and one more where they enter it. */
+  readonly zoneEnd: Int32Array;
+  readonly zoneLink: Int32Array;
+}
+
+/** Links of one law and record length. */
+export interface KernelGroup extends LawGroup {
   readonly law: FlowLaw<FlowLawDescription>;
   /** Those of the law, at hand without asking objects of different shapes. */
   readonly constant: boolean;
-  readonly tallyBlock: TallyBlock | undefined;
-  readonly tallyStartBlock: TallyBlock | undefined;
-  /** Indices in the description; links with an end at a boundary first. */
+  readonly compiled: boolean;
+  /** Address of the records. */
+  readonly address: number;
+  /** Indices in the description. */
   readonly members: Int32Array;
+  /** The same in the order of the description, in which its objects lie in memory. */
+  readonly described: Int32Array;
+}
+
+/** Room to evaluate the links of one zone. */
+export interface Laggards {
+  readonly queue: Int32Array;
+  readonly queued: Uint8Array;
+  /** The part of each group that is at the zone, laid out for its law. */
+  readonly parts: readonly (LawGroup & { readonly law: KernelGroup['law'] })[];
+  readonly state: LinkState;
+  /** By link of the zone: 1 where it leaves the zone, −1 where it enters; what it sees beside that; its flow before. */
+  readonly sign: Float64Array;
+  readonly drivePa: Float64Array;
+  readonly before: Float64Array;
+  readonly other: Int32Array;
 }
 
 /** Numbers of the description, by node place or by link. */

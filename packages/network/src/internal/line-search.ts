@@ -26,8 +26,8 @@ const leastPart = 0.1;
  * @returns false when no point was found
  */
 export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
-  const { zoneCount, pressure, trial, step, iteration } = kernel;
-  const start = slopeAlongStep(kernel);
+  const { trial, step, iteration, loops, address } = kernel;
+  const start = loops.slopeAlong(address, step.byteOffset);
   let t = 1;
   let low = 0;
   let slopeLow = start;
@@ -35,10 +35,10 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
   let slopeHigh = 0;
   let roseLast = false;
   for (let trials = 1; trials <= mostTrials; trials++) {
-    for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]! + t * step[zone]!;
+    loops.goAlong(address, t);
     sweepLinks(kernel, trial);
     iteration.lawSweeps++;
-    const slope = slopeAlongStep(kernel);
+    const slope = loops.slopeAlong(address, step.byteOffset);
     const excess = residualExcess(kernel, tolerance);
     iteration.excess = excess;
     const least = iteration.leastExcess;
@@ -68,11 +68,4 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
     t = low + (high - low) * Math.min(Math.max(part, leastPart), 1 - leastPart);
   }
   return false;
-}
-
-/** F · d at the pressures last evaluated. */
-function slopeAlongStep({ zoneCount, residual, step }: Kernel): number {
-  let slope = 0;
-  for (let zone = 0; zone < zoneCount; zone++) slope += residual[zone]! * step[zone]!;
-  return slope;
 }

@@ -28,8 +28,8 @@ export function linkFlows(kernel: Kernel): LinkFlows {
 }
 
 /** Flow of an active link from `from` to `to`, from the laws last evaluated [kg/s]. */
-export function flowOfActive({ activeSign, tally }: Kernel, active: number): number {
-  return activeSign[active]! * tally.state.massFlowKgPerS[active]!;
+export function flowOfActive({ links }: Kernel, active: number): number {
+  return links.state.massFlowKgPerS[active]!;
 }
 
 /** Where air flows both ways at once, the streams instead of the net flow. */

@@ -1,9 +1,14 @@
 import type { FlowLaw, FlowLawDescription } from '@evendraft/airflow';
-import type { Arena } from './arena.js';
-import type { KernelGroup } from './kernel.js';
 
-/** Fewer links than this of one class join the group of class 0. */
-const smallestGroup = 6;
+/** Links of one law and record length, by their index in the description. */
+export interface LinkGroup {
+  readonly law: FlowLaw<FlowLawDescription>;
+  readonly recordLength: number;
+  /** In the order of their zones. */
+  readonly members: Int32Array;
+  /** In the order of the description. */
+  readonly described: Int32Array;
+}
 
 /** What is needed to group links. */
 export interface LinksToGroup {
@@ -15,87 +20,36 @@ export interface LinksToGroup {
   readonly zoneCount: number;
 }
 
-/** Links of one block and record length. */
-interface Shape {
-  readonly block: unknown;
-  readonly recordLength: number;
-  readonly members: number[];
-  readonly classes: number[];
-}
-
-/**
- * Links that share a block, a record length and a class, each group with room for all its links, those with an
- * end at a boundary first, in the order of their zones.
- */
-export function groupLinks(links: LinksToGroup, arena: Arena): KernelGroup[] {
-  return shapesOf(links).flatMap(({ recordLength, members, classes }) => {
-    const usual = usualClasses(classes);
-    const byClass = new Map<number, number[]>();
-    members.forEach((link, k) => {
-      const recordClass = usual.has(classes[k]!) ? classes[k]! : 0;
-      const group = byClass.get(recordClass);
-      if (group === undefined) byClass.set(recordClass, [link]);
-      else group.push(link);
-    });
-    return [...byClass].map(([recordClass, group]): KernelGroup => {
-      const law = links.laws[group[0]!]!;
-      return {
-        law,
-        constant: law.constant === true,
-        tallyBlock: law.tallyBlock,
-        tallyStartBlock: law.tallyStartBlock,
-        members: inOrder(group, links),
-        recordLength,
-        recordClass,
-        records: arena.floats(recordLength * group.length),
-        zoneEnd: arena.ints(law.tallyBlock === undefined ? 0 : links.zoneCount + 1),
-        begin: 0,
-        interior: 0,
-        end: 0,
-      };
-    });
-  });
-}
-
-function shapesOf({ laws, descriptions }: LinksToGroup): Shape[] {
-  const shapes: Shape[] = [];
-  for (let link = 0; link < laws.length; link++) {
-    const law = laws[link]!;
-    const description = descriptions[link]!;
-    const recordLength = law.recordLength(description);
-    let shape: Shape | undefined;
-    for (const known of shapes) {
-      if (known.block === law.block && known.recordLength === recordLength) shape = known;
+/** Links that share a block and a record length, those of the zones of least place first. */
+export function groupLinks(links: LinksToGroup): LinkGroup[] {
+  const groups: { law: FlowLaw<FlowLawDescription>; recordLength: number; members: number[] }[] =
+    [];
+  for (let link = 0; link < links.laws.length; link++) {
+    const law = links.laws[link]!;
+    const recordLength = law.recordLength(links.descriptions[link]!);
+    let group: (typeof groups)[number] | undefined;
+    for (const known of groups) {
+      if (known.law.block === law.block && known.recordLength === recordLength) group = known;
     }
-    if (shape === undefined) {
-      shape = { block: law.block, recordLength, members: [], classes: [] };
-      shapes.push(shape);
+    if (group === undefined) {
+      group = { law, recordLength, members: [] };
+      groups.push(group);
     }
-    shape.members.push(link);
-    shape.classes.push(law.recordClass(description));
+    group.members.push(link);
   }
-  return shapes;
+  return groups.map(({ members, ...group }) => ({
+    ...group,
+    members: inOrder(members, links),
+    described: Int32Array.from(members),
+  }));
 }
 
-/** Classes that enough links share, found by sorting: most of thousands of random exponents are alone. */
-function usualClasses(classes: readonly number[]): ReadonlySet<number> {
-  const sorted = Float64Array.from(classes).sort();
-  const usual = new Set<number>();
-  for (let k = 0; k + smallestGroup <= sorted.length; k++) {
-    if (sorted[k] === sorted[k + smallestGroup - 1]) usual.add(sorted[k]!);
-  }
-  return usual;
-}
-
-/** Links with one zone first, then by the zone of least place: a counting sort. */
+/** By the zone of least place: a counting sort. */
 function inOrder(members: readonly number[], { from, to, zoneCount }: LinksToGroup): Int32Array {
   const keys = new Int32Array(members.length);
-  const ends = new Int32Array(2 * zoneCount + 2);
+  const ends = new Int32Array(zoneCount + 1);
   for (let k = 0; k < members.length; k++) {
-    const start = from[members[k]!]!;
-    const end = to[members[k]!]!;
-    const between = start < zoneCount && end < zoneCount;
-    const key = (between ? zoneCount + 1 : 0) + Math.min(start, end, zoneCount);
+    const key = Math.min(from[members[k]!]!, to[members[k]!]!, zoneCount);
     keys[k] = key;
     ends[key]!++;
   }

@@ -1,7 +1,8 @@
+import { balanceLaggards } from './balance-laggards.js';
 import type { Kernel } from './kernel.js';
 import { bendStep } from './curved-step.js';
 import { searchAlongStep } from './line-search.js';
-import { factorize, solveFactorized } from './skyline.js';
+import { factorize, solveFactorized } from './zone-matrix.js';
 import { fillMatrix, sweepLinks } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 
@@ -18,7 +19,7 @@ const stepsOnCredit = 20;
  * `kernel.iteration`. Why it ends is in MATHEMATICS.md; how far it goes along each step is in line-search.ts.
  */
 export function iterate(kernel: Kernel, { tolerance, maximumIterations }: IterationLimits): void {
-  const { zoneCount, pressure, trial, iteration } = kernel;
+  const { zoneCount, pressure, trial, iteration, laggards } = kernel;
   sweepLinks(kernel, pressure);
   const excess = residualExcess(kernel, tolerance);
   iteration.converged = false;
@@ -38,6 +39,9 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
     iteration.iterations++;
     if (!findStep(kernel, bends)) return;
     if (!searchAlongStep(kernel, tolerance)) return;
+    if (laggards !== undefined && iteration.excess > 1) {
+      balanceLaggards(kernel, laggards, tolerance);
+    }
     for (let zone = 0; zone < zoneCount; zone++) pressure[zone] = trial[zone]!;
   }
   iteration.converged = true;
@@ -48,20 +52,20 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
  * step within about a kilopascal.
  */
 function findStep(kernel: Kernel, bends: boolean): boolean {
-  const { zoneCount, residual, through, step, matrix } = kernel;
-  fillMatrix(kernel);
+  const { zoneCount, through, step, matrix, loops, address } = kernel;
+  fillMatrix(kernel, matrix);
   const regular = factorize(matrix);
   if (!regular) {
     let largest = 0;
     for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
-    fillMatrix(kernel);
+    fillMatrix(kernel, matrix);
     for (let zone = 0; zone < zoneCount; zone++) {
       matrix.diagonal[zone] =
         matrix.diagonal[zone]! + 1e-3 * Math.max(through[zone]!, 1e-9 * largest, 1e-300);
     }
     if (!factorize(matrix)) return false;
   }
-  for (let zone = 0; zone < zoneCount; zone++) step[zone] = -residual[zone]!;
+  loops.takeResidual(address);
   solveFactorized(matrix, step);
   if (regular && bends) bendStep(kernel);
   return true;

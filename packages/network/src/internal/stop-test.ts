@@ -8,23 +8,13 @@ const leastThrough = 1e-6;
  * The greatest residual of a zone over half the tolerance times the flow through it: the stop test holds at
  * 1 or less. Infinite where a residual is no number.
  */
-export function residualExcess(
-  { zoneCount, residual, through }: Kernel,
-  tolerance: number,
-): number {
-  let largest = 0;
-  for (let zone = 0; zone < zoneCount; zone++) {
-    if (through[zone]! > largest) largest = through[zone]!;
-  }
-  const floor = leastThrough * largest + 1e-300;
-  let greatest = 0;
-  for (let zone = 0; zone < zoneCount; zone++) {
-    const yardstick = through[zone]! > floor ? through[zone]! : floor;
-    const size = Math.abs(residual[zone]!) / yardstick;
-    // Written so that a NaN counts as infinite.
-    if (!(size <= greatest)) greatest = size <= Infinity ? size : Infinity;
-  }
-  return (2 * greatest) / tolerance;
+export function residualExcess(kernel: Kernel, tolerance: number): number {
+  return (2 * kernel.loops.greatestResidual(kernel.address, leastThrough)) / tolerance;
+}
+
+/** The least flow against which the residual of any zone is held [kg/s]. */
+export function yardstickFloor({ loops, address }: Kernel): number {
+  return leastThrough * loops.greatestThrough(address) + 1e-300;
 }
 
 /**
@@ -33,10 +23,10 @@ export function residualExcess(
  * gathered, count as the tolerance [kg/s].
  */
 export function residualYardsticks(
-  { zoneCount, through, rounding }: Kernel,
+  { zoneCount, through, rounding, loops, address }: Kernel,
   tolerance: number,
 ): Float64Array {
-  const floor = leastThrough * greatestOf(through, zoneCount);
+  const floor = leastThrough * loops.greatestThrough(address);
   return Float64Array.from({ length: zoneCount }, (_, zone) =>
     Math.max(through[zone]!, floor, (2 * rounding[zone]!) / tolerance),
   );
@@ -46,17 +36,11 @@ export function residualYardsticks(
 export function withinRounding(kernel: Kernel, tolerance: number): boolean {
   const { zoneCount, residual, through, rounding } = kernel;
   gatherRounding(kernel, kernel.trial);
-  const largest = greatestOf(through, zoneCount);
+  const largest = kernel.loops.greatestThrough(kernel.address);
   for (let zone = 0; zone < zoneCount; zone++) {
     const yardstick = Math.max(through[zone]!, leastThrough * largest);
     const allowed = 0.5 * tolerance * yardstick + rounding[zone]!;
     if (!(Math.abs(residual[zone]!) <= allowed)) return false;
   }
   return true;
-}
-
-function greatestOf(values: Float64Array, count: number): number {
-  let greatest = 0;
-  for (let zone = 0; zone < count; zone++) greatest = Math.max(greatest, values[zone]!);
-  return greatest;
 }

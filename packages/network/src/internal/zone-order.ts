@@ -72,8 +72,7 @@ export function zoneOrder({ start, neighbour }: ZoneGraph): Int32Array {
     return rim;
   };
 
-  const byDegree = Array.from(order, (_, zone) => zone).sort((a, b) => degree(a) - degree(b));
-  for (const seed of byDegree) {
+  for (const seed of byDegree(start)) {
     if (placed[seed]) continue;
     const first = farthest(seed);
     placed[first] = 1;
@@ -92,6 +91,19 @@ export function zoneOrder({ start, neighbour }: ZoneGraph): Int32Array {
     }
   }
   return order.reverse();
+}
+
+/** The zones, those of few neighbours first: a counting sort. */
+function byDegree(start: Int32Array): Int32Array {
+  const zoneCount = start.length - 1;
+  const ends = new Int32Array(start[zoneCount]! + 2);
+  for (let zone = 0; zone < zoneCount; zone++) ends[start[zone + 1]! - start[zone]! + 1]!++;
+  for (let degree = 1; degree < ends.length; degree++) ends[degree]! += ends[degree - 1]!;
+  const sorted = new Int32Array(zoneCount);
+  for (let zone = 0; zone < zoneCount; zone++) {
+    sorted[ends[start[zone + 1]! - start[zone]!]!++] = zone;
+  }
+  return sorted;
 }
 
 /** Insertion, because the lists are short; a hub's long list is left to the library. */

@@ -1,9 +1,9 @@
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
-import { fitText } from './parts/fit-text.js';
-import { ink, label, line, rectangle, textSize } from './parts/marks.js';
+import { ink, label, line, rectangle } from './parts/marks.js';
 import { straightScale } from './parts/scale.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { lineHeight, textLines, textRows } from './parts/text-rows.js';
 import { tenths } from './parts/tenths.js';
 
 /** What each running device adds to the fall of one zone. Wanted of a study of attribution. */
@@ -21,7 +21,8 @@ export interface DeviceSharesDrawingData {
   }[];
 }
 
-const rowHeight = 34;
+/** Room for the bar under a name [px]. */
+const barRoom = 16;
 const shownAtMost = 12;
 
 /**
@@ -38,21 +39,30 @@ export function drawDeviceShares(data: DeviceSharesDrawingData, options: Drawing
   const sizes = shown.map(({ changePa }) => changePa);
   const x = straightScale(
     [Math.min(0, ...sizes), Math.max(0, ...sizes, Math.min(0, ...sizes) === 0 ? 1 : 0)],
-    [width - 10, 10],
+    [width - 10, 4],
+  );
+  const { rows, end } = textRows(
+    shown.map(({ device }) => device),
+    { width: width - 150, top: 20, gap: barRoom + 3 },
   );
   const bars = shown.map((each, index): Markup => {
-    const y = 8 + index * rowHeight;
+    const { lines = [], y = 0 } = rows[index] ?? {};
     const value = `${tenths(each.changePa)} Pa, ${(100 * each.share).toFixed(0)} %`;
     const [from, to] = [Math.min(x(0), x(each.changePa)), Math.max(x(0), x(each.changePa))];
-    const box = { x: from, y: y + 17, width: Math.max(1, to - from), height: 10 };
+    const box = {
+      x: from,
+      y: y + (lines.length - 1) * lineHeight + 5,
+      width: Math.max(1, to - from),
+      height: 10,
+    };
     return markup`${[
-      label(fitText(each.device, width - 140, textSize), { x: 10, y: y + 12, bold: true }),
-      label(value, { x: width - 10, y: y + 12, anchor: 'end' }),
+      textLines(lines, { x: 10, y, bold: true, halo: true }),
+      label(value, { x: width - 10, y, anchor: 'end', halo: true }),
       rectangle(box, { fill: each.changePa <= 0 ? ink.deep : ink.paper, edge: ink.deep }),
       rectangle(box, { fill: each.changePa <= 0 ? 'none' : hatchFill(id, 'light') }),
     ]}`;
   });
-  const bottom = 8 + shown.length * rowHeight;
+  const bottom = end - 12;
   return svgDrawing({
     id,
     width,
@@ -62,8 +72,8 @@ export function drawDeviceShares(data: DeviceSharesDrawingData, options: Drawing
       .map(({ device, changePa }) => `${device} ${tenths(changePa)} Pa`)
       .join(', ')}.`,
     body: [
-      ...bars,
       line([x(0), 8], [x(0), bottom], { color: ink.line }),
+      ...bars,
       ...(more > 0
         ? [label(`and ${more} more in the table`, { x: 10, y: bottom + 16, color: ink.soft })]
         : []),

@@ -61,6 +61,42 @@ function xmlFaults(svg: string): readonly string[] {
   return faults;
 }
 
+/** All that is written in a drawing, without the ends of lines. */
+function written(svg: string): string {
+  const texts = [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/gu)].map((match) => match[1] ?? '');
+  return texts.join('').replace(/\s/gu, '');
+}
+
+/** Names as long as they come: with blanks, without, wide letters, and letters that run to the left. */
+const longNames = [
+  'the range hood over the six-burner cooktop in the kitchen, with its duct to the north',
+  'Dunstabzugshaubenabluftventilatorgehäuseverlängerungsstückanschlussrohrleitungsende',
+  '厨房の換気扇と長い名前のダクトファンと屋外排気口までの非常に長い名前の装置で台所の北側の壁の上にあるものと、その隣の食堂の天井の中を通る排気の管と書斎の小さな扇',
+  'مروحة شفط المطبخ الكبيرة فوق الموقد مع قناة طويلة إلى الجدار الشمالي من البيت القديم',
+] as const;
+
+/** The invented data with every name replaced by a long one, each by one of its own. */
+function withLongNames<T>(data: T, names = new Map<string, string>()): T {
+  const renamed = (name: string): string => {
+    const known = names.get(name);
+    if (known !== undefined) return known;
+    const long = `${longNames[names.size % longNames.length]} ${names.size + 1}`;
+    names.set(name, long);
+    return long;
+  };
+  if (Array.isArray(data)) return data.map((each: unknown) => withLongNames(each, names)) as T;
+  if (typeof data !== 'object' || data === null) return data;
+  const keys = ['name', 'zone', 'from', 'to', 'device', 'appliance', 'weather', 'label'];
+  return Object.fromEntries(
+    Object.entries(data).map(([key, value]: [string, unknown]) => [
+      key,
+      typeof value === 'string' && keys.includes(key)
+        ? renamed(value)
+        : withLongNames(value, names),
+    ]),
+  ) as T;
+}
+
 function attributes(svg: string, element: string): readonly Readonly<Record<string, string>>[] {
   return [...svg.matchAll(new RegExp(`<${element}((?:\\s+[\\w:-]+="[^"]*")*)`, 'gu'))].map(
     (match) =>
@@ -108,6 +144,42 @@ describe('every drawing', () => {
       expect(us).not.toMatch(/ L\/s<|°C</u);
     },
   );
+
+  it.each([328, 680])('cuts no name, however long and in whatever script, %i px wide', (width) => {
+    const dress = { ...wide, width };
+    const extras = withLongNames(everyExtra);
+    const section = given(extras.section);
+    const flows = [...section.baseline.flows, ...section.worst.flows];
+    const exhaust = given(extras.exhaustCurve);
+    const options = given(extras.makeUpOptions);
+    const shares = given(extras.shares);
+    const exceedance = given(extras.exceedance);
+    const ladder = withLongNames(given(ladderData(manyZones)));
+    const strip = withLongNames(given(stripData(manyZones)));
+    const winds = withLongNames(given(windRoseData(manyZones)));
+    const drawn: readonly (readonly [string, readonly string[]])[] = [
+      [drawHouseSection(section, dress), section.zones.map(({ zone }) => zone)],
+      [drawHouseSection(section, dress), flows.map(({ name }) => name)],
+      [
+        drawExhaustCurve(exhaust, dress),
+        [...exhaust.curves, ...exhaust.operatingPoints].map(({ name }) => name),
+      ],
+      [drawExhaustCurve(exhaust, dress), exhaust.limits.map(({ appliance }) => appliance)],
+      [drawMakeUpOptions(options, dress), options.options.map(({ name }) => name)],
+      [drawDeviceShares(shares, dress), shares.shares.map(({ device }) => device)],
+      [drawExceedance(exceedance, dress), exceedance.limits.map(({ appliance }) => appliance)],
+      [drawPressureLadder(ladder, dress), ladder.zones.map(({ zone }) => zone)],
+      [drawPressureLadder(ladder, dress), ladder.appliances.map(({ appliance }) => appliance)],
+      [drawStateStrip(strip, dress), [strip.situations[0]?.label ?? 'none']],
+      [drawWindRose(winds, dress), winds.winds.map(({ weather }) => weather)],
+    ];
+    for (const [svg, names] of drawn) {
+      const words = written(svg);
+      expect(names.length).toBeGreaterThan(0);
+      for (const name of names) expect(words).toContain(name.replace(/\s/gu, ''));
+      expect(words).not.toContain('…');
+    }
+  });
 
   it('finds faults in XML that has some', () => {
     expect(xmlFaults('<svg><g></svg>')).not.toEqual([]);

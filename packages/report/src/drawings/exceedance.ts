@@ -2,10 +2,10 @@ import type { Markup } from '../internal/markup.js';
 import { markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
-import { fitText } from './parts/fit-text.js';
-import { ink, label, line, rectangle, textSize } from './parts/marks.js';
+import { ink, label, line, rectangle } from './parts/marks.js';
 import { straightScale, type Scale } from './parts/scale.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { lineHeight, textLines, textRows, type TextRow } from './parts/text-rows.js';
 
 /** How likely each limit is exceeded, given what is uncertain. Wanted of a study of uncertainty. */
 export interface ExceedanceDrawingData {
@@ -22,7 +22,8 @@ export interface ExceedanceDrawingData {
   }[];
 }
 
-const rowHeight = 40;
+/** Room for the bar under a name [px]. */
+const barRoom = 22;
 
 /**
  * The probability that each limit is exceeded, as a bar from none to certain.
@@ -34,7 +35,11 @@ const rowHeight = 40;
 export function drawExceedance(data: ExceedanceDrawingData, options: DrawingOptions): string {
   const { width, id } = options;
   const x = straightScale([0, 1], [12, width - 20]);
-  const bottom = data.limits.length * rowHeight + 6;
+  const names = data.limits.map(
+    ({ appliance, limitPa }) => `${appliance}, limit ${tickWords(limitPa)} Pa`,
+  );
+  const { rows, end } = textRows(names, { width: width - 96, top: 14, gap: barRoom + 3 });
+  const bottom = end - 8;
   return svgDrawing({
     id,
     width,
@@ -56,24 +61,27 @@ export function drawExceedance(data: ExceedanceDrawingData, options: DrawingOpti
             },
           )}`,
       ),
-      ...data.limits.map((each, index) => bar(each, { x, y: index * rowHeight, width })),
+      ...data.limits.map((each, index) => {
+        const { lines = [], y = 0 } = rows[index] ?? {};
+        return bar(each, { x, y, lines, width });
+      }),
     ],
   });
 }
 
 function bar(
   each: ExceedanceDrawingData['limits'][number],
-  place: { readonly x: Scale; readonly y: number; readonly width: number },
+  place: { readonly x: Scale; readonly width: number } & TextRow,
 ): Markup {
-  const { x, y, width } = place;
+  const { x, y, lines, width } = place;
   const { low, high } = each;
-  const name = `${each.appliance}, limit ${tickWords(each.limitPa)} Pa`;
-  const middle = y + 26;
+  const top = y + (lines.length - 1) * lineHeight + 7;
+  const middle = top + 5;
   return markup`${[
-    label(fitText(name, width - 90, textSize), { x: 12, y: y + 14, bold: true, halo: true }),
-    label(percent(each.probability), { x: width - 20, y: y + 14, anchor: 'end', halo: true }),
+    textLines(lines, { x: 12, y, bold: true, halo: true }),
+    label(percent(each.probability), { x: width - 20, y, anchor: 'end', halo: true }),
     rectangle(
-      { x: x(0), y: y + 21, width: Math.max(1, x(each.probability) - x(0)), height: 10 },
+      { x: x(0), y: top, width: Math.max(1, x(each.probability) - x(0)), height: 10 },
       { fill: ink.deep, edge: ink.deep },
     ),
     ...(low === undefined || high === undefined

@@ -4,9 +4,11 @@ import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { chartFrame, tickWords, type ChartFrame } from './parts/chart-frame.js';
 import { curveKey, markedCurve } from './parts/curve-marks.js';
-import { fitText, textWidth } from './parts/fit-text.js';
+import { textWidth } from './parts/fit-text.js';
 import { freePlace, type InTheWay } from './parts/free-place.js';
-import { ink, label, line, px, textSize, type Box } from './parts/marks.js';
+import { legend, type LegendRow } from './parts/legend.js';
+import { label, line, type Box } from './parts/marks.js';
+import { numberedPoint, numberKey, placedPoints, pointBox } from './parts/numbered-points.js';
 import { svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
 
@@ -40,9 +42,9 @@ export interface ExhaustCurveDrawingData {
 }
 
 const chartHeight = 280;
-const rowHeight = 21;
 const limitSize = 11;
-const pointRadius = 8.5;
+/** A number of curves, points and limits that a legend holds. */
+const rowsAtMost = 16;
 
 /**
  * Pressure against exhaust flow: curves, numbered operating points, limits as lines across.
@@ -77,47 +79,34 @@ export function drawExhaustCurve(data: ExhaustCurveDrawingData, options: Drawing
     frame.y(point.pressurePa),
   ];
   const curves = data.curves.map(({ points: own }) => own.map(at));
-  const legend = legendRows(data, {
-    width,
-    top: chartHeight + 16,
-    flow,
-    unit: unitWords('volumeFlow', system),
-  });
+  const placed = placedPoints(data.operatingPoints.map(at), frame.area);
+  const limits = limitLines(data, frame, { curves, texts: placed.map(pointBox) });
+  const rows = [...legendRows(data, options), ...limits.flatMap(({ row }) => row ?? [])];
+  const shown = rows.slice(0, rowsAtMost);
+  const { drawn, end } = legend(shown, { width, top: chartHeight + 16 });
+  const more = rows.length - shown.length;
   return svgDrawing({
     id,
     width,
-    height: chartHeight + 10 + legend.length * rowHeight,
+    height: end + (more > 0 ? 24 : 6),
     title: `Pressure of ${data.zone} against exhaust flow`,
     description: describe(data),
     body: [
       frame.drawn,
       ...curves.flatMap(markedCurve),
-      ...limitLines(data, frame, {
-        curves,
-        texts: data.operatingPoints.map((each) => around(at(each))),
-      }),
-      ...data.operatingPoints.map((point, index) => numberedPoint(at(point), index + 1)),
-      ...legend,
+      ...limits.map((limit) => limit.drawn),
+      ...placed.map(numberedPoint),
+      drawn,
+      ...(more > 0 ? [label(`and ${more} more in the table`, { x: 38, y: end + 17 })] : []),
     ],
   });
-}
-
-/**
- * A numbered point on a curve.
- *
- * @param at - where [px]
- * @param number - its number in the legend
- * @returns SVG
- */
-export function numberedPoint(at: readonly [number, number], number: number): Markup {
-  return markup`<circle cx="${px(at[0])}" cy="${px(at[1])}" r="${pointRadius}" fill="${ink.paper}" stroke="${ink.line}" stroke-width="1.6"/>${label(String(number), { x: at[0], y: at[1] + 4, anchor: 'middle', bold: true, size: 11 })}`;
 }
 
 function limitLines(
   { limits }: ExhaustCurveDrawingData,
   frame: ChartFrame,
   { curves, texts }: InTheWay,
-): readonly Markup[] {
+): readonly { readonly drawn: Markup; readonly row?: LegendRow }[] {
   const { area } = frame;
   const named = new Map<number, string[]>();
   for (const { appliance, limitPa } of limits) {
@@ -126,12 +115,11 @@ function limitLines(
   const taken: Box[] = [...texts];
   return [...named].map(([limitPa, appliances]) => {
     const y = frame.y(limitPa);
-    const rule = line([area.x, y], [area.x + area.width, y], { width: 2.4 });
-    const words = fitText(
-      `limit ${tickWords(limitPa)}, ${appliances.join(', ')}`,
-      area.width * 0.6,
-      limitSize,
-    );
+    const rule = line([area.x, y], [area.x + area.width, y], limitDress);
+    const all = `limit ${tickWords(limitPa)}, ${appliances.join(', ')}`;
+    // Names that have no room on the line go on in the legend.
+    const fits = textWidth(all, limitSize) <= area.width * 0.6;
+    const words = fits ? all : `limit ${tickWords(limitPa)}`;
     const width = textWidth(words, limitSize);
     const room = area.width - width - 8;
     const place = (share: number, top: number) => ({
@@ -146,43 +134,43 @@ function limitLines(
       place(share, above),
       place(share, below),
     ]);
-    if (first === undefined) return rule;
+    if (first === undefined) return { drawn: rule };
     const box = freePlace([first, ...others], { curves, texts: taken });
     taken.push(box);
-    return markup`${rule}${label(words, { x: box.x, y: box.y + limitSize, size: limitSize, halo: true })}`;
+    const drawn = markup`${rule}${label(words, { x: box.x, y: box.y + limitSize, size: limitSize, halo: true })}`;
+    return fits
+      ? { drawn }
+      : {
+          drawn,
+          row: {
+            key: limitKey,
+            text: `limit ${tickWords(limitPa)} Pa of ${appliances.join(', ')}`,
+          },
+        };
   });
 }
 
-/** The box of a numbered point. */
-function around([x, y]: readonly [number, number]): Box {
-  return {
-    x: x - pointRadius,
-    y: y - pointRadius,
-    width: 2 * pointRadius,
-    height: 2 * pointRadius,
-  };
+const limitDress = { width: 2.4 } as const;
+
+function limitKey(y: number): Markup {
+  return line([0, y - 4], [30, y - 4], limitDress);
 }
 
 function legendRows(
   data: ExhaustCurveDrawingData,
-  place: {
-    readonly width: number;
-    readonly top: number;
-    readonly flow: (si: number) => number;
-    readonly unit: string;
-  },
-): readonly Markup[] {
-  const rows = [
-    ...data.curves.map(({ name }, index) => ({ name, key: curveKey(index) })),
-    ...data.operatingPoints.map(({ name, exhaustFlowM3PerS, pressurePa }, index) => ({
-      name: `${place.flow(exhaustFlowM3PerS).toFixed(0)} ${place.unit}, ${tenths(pressurePa)} Pa: ${name}`,
-      key: (y: number) => numberedPoint([15, y - 4], index + 1),
-    })),
-  ].slice(0, 14);
-  return rows.map(({ name, key }, index) => {
-    const y = place.top + index * rowHeight;
-    return markup`${key(y)}${label(fitText(name, place.width - 44, textSize), { x: 38, y })}`;
-  });
+  { system }: DrawingOptions,
+): readonly LegendRow[] {
+  const unit = unitWords('volumeFlow', system);
+  return [
+    ...data.curves.map(({ name }, index) => ({ text: name, key: curveKey(index) })),
+    ...data.operatingPoints.map(({ name, exhaustFlowM3PerS, pressurePa }, index) => {
+      const flow = inColumnUnit(exhaustFlowM3PerS, 'volumeFlow', system).toFixed(0);
+      return {
+        text: `${flow} ${unit}, ${tenths(pressurePa)} Pa: ${name}`,
+        key: numberKey(index + 1),
+      };
+    }),
+  ];
 }
 
 function describe({ condition, curves, operatingPoints }: ExhaustCurveDrawingData): string {

@@ -1,11 +1,10 @@
 import { markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
-import { numberedPoint } from './exhaust-curve.js';
 import { chartFrame } from './parts/chart-frame.js';
 import { curveKey, markedCurve } from './parts/curve-marks.js';
-import { fitText } from './parts/fit-text.js';
-import { label, textSize } from './parts/marks.js';
+import { legend } from './parts/legend.js';
+import { numberedPoint, numberKey, placedPoints } from './parts/numbered-points.js';
 import { svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
 
@@ -37,7 +36,6 @@ export interface FanAndSystemDrawingData {
 }
 
 const chartHeight = 260;
-const rowHeight = 21;
 
 /**
  * Fan curve and system curve, without and with the suction of the house; the delivered flow is marked.
@@ -71,7 +69,7 @@ export function drawFanAndSystem(data: FanAndSystemDrawingData, options: Drawing
   ];
   const words = (point: FlowPressurePoint): string =>
     `${flow(point.flowM3PerS).toFixed(0)} ${unit}`;
-  const legend = [
+  const keys = [
     { key: curveKey(0), text: `fan, ${data.speed}` },
     { key: curveKey(1), text: 'duct alone' },
     {
@@ -79,30 +77,28 @@ export function drawFanAndSystem(data: FanAndSystemDrawingData, options: Drawing
       text: `duct and house suction of ${tenths(data.houseSuctionPa)} Pa`,
     },
     {
-      key: (y: number) => numberedPoint([15, y - 4], 1),
+      key: numberKey(1),
       text: `${words(data.withoutSuction)} with the house at outdoor pressure`,
     },
     {
-      key: (y: number) => numberedPoint([15, y - 4], 2),
+      key: numberKey(2),
       text: `${words(data.delivered)} delivered in the worst state`,
     },
   ];
+  const { drawn, end } = legend(keys, { width, top: chartHeight + 16 });
+  const points = placedPoints([at(data.withoutSuction), at(data.delivered)], area);
   return svgDrawing({
     id,
     width,
-    height: chartHeight + 12 + legend.length * rowHeight,
+    height: end + 6,
     title: `Fan and system of ${data.device}`,
-    description: `${legend.map(({ text }) => text).join('; ')}.`,
+    description: `${keys.map(({ text }) => text).join('; ')}.`,
     body: [
       markup`<clipPath id="${id}-area"><rect x="${area.x}" y="${area.y}" width="${area.width}" height="${area.height}"/></clipPath>`,
       frame.drawn,
       markup`<g clip-path="url(#${id}-area)">${curves.flatMap((curve, index) => markedCurve(curve.map(at), index))}</g>`,
-      numberedPoint(at(data.withoutSuction), 1),
-      numberedPoint(at(data.delivered), 2),
-      ...legend.map(({ key, text }, index) => {
-        const y = chartHeight + 16 + index * rowHeight;
-        return markup`${key(y)}${label(fitText(text, width - 44, textSize), { x: 38, y })}`;
-      }),
+      ...points.map(numberedPoint),
+      drawn,
     ],
   });
 }

@@ -3,8 +3,7 @@ import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { chartFrame } from './parts/chart-frame.js';
 import { curveKey, markedCurve } from './parts/curve-marks.js';
-import { fitText } from './parts/fit-text.js';
-import { ink, label, textSize } from './parts/marks.js';
+import { legend } from './parts/legend.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
 
 /** A point of a draft curve. */
@@ -71,25 +70,26 @@ export function drawFlueDraft(data: FlueDraftDrawingData, options: DrawingOption
     first === undefined || last === undefined
       ? undefined
       : markup`<polygon points="${[[at(first)[0], base], ...weakest.map(at), [at(last)[0], base]].map(([x, y]) => `${x?.toFixed(1)},${y?.toFixed(1)}`).join(' ')}" fill="${hatchFill(id, 'beyond')}"/>`;
-  const legend = [
+  const texts = [
     'draft, come to rest from a warm flue',
     'draft, come to rest from a cold flue',
     `hatched: weaker than ${weakestBy}`,
   ];
+  const { drawn, end } = legend(
+    texts.map((text, index) => ({ text, key: curveKey(order[index] ?? 0) })),
+    { width, top: chartHeight + 16 },
+  );
   return svgDrawing({
     id,
     width,
-    height: chartHeight + 12 + legend.length * 18,
+    height: end + 6,
     title: `Draft of ${data.flue} against outdoor temperature`,
-    description: `${data.appliances.join(', ')}. ${legend.join('; ')}. Below zero the flue runs backwards.`,
+    description: `${data.appliances.join(', ')}. ${texts.join('; ')}. Below zero the flue runs backwards.`,
     body: [
       markup`${under}`,
       frame.drawn,
       ...curves.flatMap((curve, index) => markedCurve(curve.map(at), order[index] ?? 0)),
-      ...legend.map((text, index) => {
-        const y = chartHeight + 16 + index * 18;
-        return markup`${curveKey(order[index] ?? 0)(y)}${label(fitText(text, width - 44, textSize), { x: 38, y, color: ink.line })}`;
-      }),
+      drawn,
     ],
   });
 }

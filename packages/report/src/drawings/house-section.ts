@@ -1,21 +1,32 @@
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
-import type { HouseSectionDrawingData, SectionState } from './house-section-data.js';
-import { flowArrows } from './parts/flow-arrows.js';
-import { fitText, wrapLabel } from './parts/fit-text.js';
+import type { HouseSectionDrawingData, SectionFlow, SectionState } from './house-section-data.js';
 import { tickWords } from './parts/chart-frame.js';
-import { ink, label, line, rectangle, textSize, type Box } from './parts/marks.js';
+import { wrapLabel } from './parts/fit-text.js';
+import { drawnFlows, flowArrows } from './parts/flow-arrows.js';
+import { keyedList } from './parts/keyed-list.js';
+import { ink, label, line, rectangle, type Box } from './parts/marks.js';
 import { sectionPlaces, type SectionPlaces } from './parts/section-places.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
 import { tenths } from './parts/tenths.js';
+import { lineHeight, textLines } from './parts/text-rows.js';
+import { drawnZoneWords, zoneNames, zoneWords } from './parts/zone-names.js';
 
 const sideBySideFrom = 560;
-const panelHeight = 330;
-const headRoom = 40;
+/** Side by side, zones that would be narrower have no room for words; the states then stand one above the other [px]. */
+const leastZoneWidth = 84;
+const houseHeight = 264;
+/** Where a wide drawing has the states one above the other, so that both fit on a sheet [px]. */
+const stackedHeight = 216;
+const footRoom = 26;
+const between = 20;
+const titleSize = 13;
+/** From the key of hatches to the list of numbers [px]. */
+const keyHeight = 44;
 
 /**
  * The house in section, baseline and worst state: zones tinted and hatched by how deep they stand,
- * arrows as wide as their flow, the neutral level dashed.
+ * numbered arrows as wide as their flow, the neutral level dashed.
  *
  * @param data - zones and two states
  * @param options - width, units, id
@@ -23,103 +34,143 @@ const headRoom = 40;
  */
 export function drawHouseSection(data: HouseSectionDrawingData, options: DrawingOptions): string {
   const { width, id } = options;
-  const beside = width >= sideBySideFrom;
-  const panelWidth = beside ? (width - 20) / 2 : width;
-  const all = [data.baseline, data.worst];
-  const deepest = Math.min(-1, ...all.flatMap(pressuresOf));
+  const states = [data.baseline, data.worst];
+  const { panels, height } = layout(data, width);
+  const [first] = panels;
+  const deepest = Math.min(-1, ...states.flatMap(pressuresOf));
   const mostFlow = Math.max(
     1e-9,
-    ...all.flatMap(({ flows }) => flows.map((flow) => Math.abs(flow.volumeFlowM3PerS))),
+    ...states.flatMap(({ flows }) => flows.map((flow) => Math.abs(flow.volumeFlowM3PerS))),
   );
-  const panels = all.map((state, index) => {
-    const box: Box = {
-      x: beside ? index * (panelWidth + 20) : 0,
-      y: beside ? 0 : index * (panelHeight + 20),
-      width: panelWidth,
-      height: panelHeight,
-    };
-    return panel(state, { box, data, options, deepest, mostFlow });
+  const flows = states.map((state, index) => {
+    const places = panels[index]?.places;
+    return places === undefined ? [] : drawnFlows(state.flows, { places, mostFlow });
   });
-  const height = beside ? panelHeight : 2 * panelHeight + 20;
+  const named = flowNames([...flows].reverse().flat());
+  const names = zoneNames(first?.places.zones ?? []);
+  const list = keyedList(
+    [
+      ...names.flatMap(({ letter, zone }) =>
+        letter === undefined ? [] : [{ mark: letter, text: zone }],
+      ),
+      ...named.texts.map((text, index) => ({ mark: String(index + 1), text })),
+    ],
+    { width, top: height + 8 + keyHeight },
+  );
   return svgDrawing({
     id,
     width,
-    height: height + 40,
+    height: list.end + 4,
     title: 'The house in section: baseline and worst state',
-    description: all.map(describe).join(' '),
-    body: [...panels, ...key(deepest, { id, y: height + 8, width })],
+    description: states.map(describe).join(' '),
+    body: [
+      ...panels.map(({ title, places, box }, index) => {
+        const state = states[index] ?? data.worst;
+        const words = places.zones.flatMap(({ zone, box: zoneBox }, place) => {
+          const name = names[place];
+          const pressurePa = state.pressures.find((each) => each.zone === zone)?.pressurePa;
+          return name === undefined ? [] : [zoneWords(name, { zoneBox, pressurePa })];
+        });
+        return markup`${[
+          textLines(title, { x: box.x, y: box.y + 15, bold: true, size: titleSize }),
+          line([box.x, places.groundAt], [box.x + box.width, places.groundAt], {
+            color: ink.soft,
+            width: 1.5,
+          }),
+          ...places.zones.map((each) => zoneFace(each, { deepest, id, state })),
+          ...neutralLines(state, places),
+          flowArrows(flows[index] ?? [], {
+            ...{ places, mostFlow, numberOf: named.numberOf },
+            words: words.map((each) => each.box),
+          }),
+          ...words.map(drawnZoneWords),
+        ]}`;
+      }),
+      ...key(deepest, { id, y: height + 8, width }),
+      list.drawn,
+    ],
   });
 }
 
-interface PanelParts {
+interface Panel {
+  readonly title: readonly string[];
   readonly box: Box;
-  readonly data: HouseSectionDrawingData;
-  readonly options: DrawingOptions;
-  readonly deepest: number;
-  readonly mostFlow: number;
+  readonly places: SectionPlaces;
 }
 
-function panel(state: SectionState, parts: PanelParts): Markup {
-  const { box, data, options, deepest, mostFlow } = parts;
-  const places = sectionPlaces(data.zones, {
-    x: box.x,
-    y: box.y + headRoom,
-    width: box.width,
-    height: box.height - headRoom - 26,
-  });
-  return markup`${[
-    label(fitText(state.title, box.width, 13), { x: box.x, y: box.y + 15, bold: true, size: 13 }),
-    line([box.x, places.groundAt], [box.x + box.width, places.groundAt], {
-      color: ink.soft,
-      width: 1.5,
+/** Both states side by side where that leaves room for words in every zone, else one above the other. */
+function layout(
+  data: HouseSectionDrawingData,
+  width: number,
+): { readonly panels: readonly Panel[]; readonly height: number } {
+  const laid = (
+    beside: boolean,
+  ): { readonly panels: readonly Panel[]; readonly height: number } => {
+    const panelWidth = beside ? (width - between) / 2 : width;
+    const titles = [data.baseline, data.worst].map(({ title }) =>
+      wrapLabel(title, { width: panelWidth, size: titleSize }),
+    );
+    const heads = titles.map(({ length }) => 25 + length * lineHeight);
+    const most = Math.max(...heads);
+    const tall = !beside && width >= sideBySideFrom ? stackedHeight : houseHeight;
+    let end = 0;
+    const panels = titles.map((title, index) => {
+      const head = beside ? most : (heads[index] ?? most);
+      const box = {
+        x: beside ? index * (panelWidth + between) : 0,
+        y: beside ? 0 : end,
+        width: panelWidth,
+        height: head + tall + footRoom,
+      };
+      end = box.y + box.height + (beside || index > 0 ? 0 : between);
+      const house = { ...box, y: box.y + head, height: tall };
+      return { title, box, places: sectionPlaces(data.zones, house) };
+    });
+    return { panels, height: end };
+  };
+  if (width < sideBySideFrom) return laid(false);
+  const side = laid(true);
+  const narrowest = Math.min(
+    ...side.panels.flatMap(({ places }) => places.zones.map(({ box }) => box.width)),
+    ...(data.zones.length === 0 ? [width] : []),
+  );
+  const beside = data.zones.filter(({ kind }) => kind === 'garage' || kind === 'shaft').length;
+  return narrowest < (beside > 0 ? 60 : leastZoneWidth) ? laid(false) : side;
+}
+
+/** A number for each flow that is drawn in either state; a name that two share says where it is, too. */
+function flowNames(flows: readonly SectionFlow[]): {
+  readonly numberOf: (flow: SectionFlow) => number;
+  readonly texts: readonly string[];
+} {
+  const keyOf = ({ name, from, to }: SectionFlow): string =>
+    JSON.stringify([name, [from ?? '', to ?? ''].sort()]);
+  const kept = new Map<string, SectionFlow>();
+  for (const flow of flows) if (!kept.has(keyOf(flow))) kept.set(keyOf(flow), flow);
+  const keys = [...kept.keys()];
+  const all = [...kept.values()];
+  return {
+    numberOf: (flow) => keys.indexOf(keyOf(flow)) + 1,
+    texts: all.map(({ name, from, to }) => {
+      const shared = all.filter((other) => other.name === name).length > 1;
+      const ends = [from, to].filter((each) => each !== undefined);
+      return shared ? `${name}, ${ends.join(' to ')}` : name;
     }),
-    ...places.zones.map(({ zone, box: zoneBox }) =>
-      zoneFace({ zone, zoneBox, deepest, id: options.id, state }),
-    ),
-    ...neutralLines(state, places),
-    flowArrows(state.flows, { places, mostFlow }),
-    ...places.zones.map(({ zone, box: zoneBox }) => zoneWords({ zone, zoneBox, state })),
-  ]}`;
+  };
 }
 
-function zoneFace(parts: {
-  readonly zone: string;
-  readonly zoneBox: Box;
-  readonly deepest: number;
-  readonly id: string;
-  readonly state: SectionState;
-}): Markup {
-  const { zone, zoneBox, deepest, id, state } = parts;
+function zoneFace(
+  { zone, box }: SectionPlaces['zones'][number],
+  parts: { readonly deepest: number; readonly id: string; readonly state: SectionState },
+): Markup {
+  const { deepest, id, state } = parts;
   const pressure = state.pressures.find((each) => each.zone === zone)?.pressurePa;
   const depth = pressure === undefined ? 0 : Math.max(0, pressure / deepest);
   const hatch = hatchOf(depth);
   return markup`${[
-    rectangle(zoneBox, { fill: ink.paper, edge: ink.line }),
-    ...(hatch === undefined ? [] : [rectangle(zoneBox, { fill: hatchFill(id, hatch) })]),
+    rectangle(box, { fill: ink.paper, edge: ink.line }),
+    ...(hatch === undefined ? [] : [rectangle(box, { fill: hatchFill(id, hatch) })]),
   ]}`;
-}
-
-function zoneWords(parts: {
-  readonly zone: string;
-  readonly zoneBox: Box;
-  readonly state: SectionState;
-}): Markup {
-  const { zone, zoneBox, state } = parts;
-  const pressure = state.pressures.find((each) => each.zone === zone)?.pressurePa;
-  const x = zoneBox.x + zoneBox.width / 2;
-  const room = zoneBox.width - (zoneBox.width < 90 ? 10 : 26);
-  if (zoneBox.height < 30 || room < 24) return markup``;
-  const lines = zoneBox.height < 60 ? 1 : 2;
-  const name = wrapLabel(zone, { width: room, size: textSize, lines });
-  const value = pressure === undefined ? [] : [`${tenths(pressure)} Pa`];
-  const texts = [
-    ...name.map((text) => ({ text, bold: true })),
-    ...value.map((text) => ({ text: fitText(text, room + 14, textSize), bold: false })),
-  ];
-  const top = zoneBox.y + zoneBox.height / 2 - (texts.length * 15) / 2 - (lines === 1 ? 0 : 4);
-  return markup`${texts.map(({ text, bold }, index) =>
-    label(text, { x, y: top + 12 + index * 15, anchor: 'middle', bold, halo: true }),
-  )}`;
 }
 
 function neutralLines(state: SectionState, places: SectionPlaces): readonly Markup[] {

@@ -2,10 +2,11 @@ import type { Verdict } from '@evendraft/rules';
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
-import { fitText, textWidth } from './parts/fit-text.js';
+import { textWidth } from './parts/fit-text.js';
 import { ink, label, line, px, textSize } from './parts/marks.js';
 import { roundTicks, straightScale, type Scale } from './parts/scale.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { lineHeight, textLines, textRows, type TextRow } from './parts/text-rows.js';
 import { tenths } from './parts/tenths.js';
 
 /** Make-up options with what each leaves of the suction. Wanted of a study of sizing. */
@@ -32,6 +33,8 @@ export interface MakeUpOptionsDrawingData {
 }
 
 const shownAtMost = 12;
+/** Room for the bar under a name [px]. */
+const barRoom = 26;
 
 /**
  * Make-up options compared: what each leaves of the suction, on one scale with the strictest limit.
@@ -50,14 +53,28 @@ export function drawMakeUpOptions(data: MakeUpOptionsDrawingData, options: Drawi
   );
   // Outdoor pressure on the left, so that a longer line is a deeper house.
   const x = straightScale([ticks.at(-1) ?? 0, ticks[0] ?? -1], [14, width - 24]);
-  // On a narrow drawing a name has a line of its own: cut short, a word may say something else.
-  const rowHeight = width < 500 ? 58 : 40;
-  const bottom = shown.length * rowHeight + 4;
   const limit = data.limitPa;
+  const alone = width < 500;
+  const values = shown.map(valueWords);
+  // On a narrow drawing the value has a line of its own under the name.
+  const valueRoom = alone
+    ? 0
+    : Math.max(0, ...values.map((each) => textWidth(each, textSize))) + 16;
+  const under = barRoom + (alone ? lineHeight : 0);
+  const { rows, end } = textRows(
+    shown.map(({ name, recommended }) =>
+      recommended === undefined ? name : `${name} (recommended)`,
+    ),
+    { width: width - 28 - valueRoom, top: 14, gap: under },
+  );
+  const bottom = end - 8;
+  const more = data.options.length - shown.length;
+  const foot = bottom + (limit === undefined ? 24 : 42);
+  const bars = rows.map(({ y, lines }) => y + lines.length * lineHeight + under - 22);
   return svgDrawing({
     id,
     width,
-    height: bottom + (limit === undefined ? 24 : 42),
+    height: foot + (more > 0 ? 14 : 0),
     title: 'Make-up options compared',
     description: `${data.situation}: ${shown
       .map(
@@ -72,55 +89,58 @@ export function drawMakeUpOptions(data: MakeUpOptionsDrawingData, options: Drawi
       ...(limit === undefined
         ? []
         : [
-            ...shown.map((_, index) =>
-              line(
-                [x(limit), (index + 1) * rowHeight - 21],
-                [x(limit), (index + 1) * rowHeight - 4],
-                {
-                  width: 2.6,
-                },
-              ),
-            ),
-            line([x(limit), bottom], [x(limit), bottom + 20], { width: 2.6 }),
+            ...bars.map((bar) => line([x(limit), bar - 8], [x(limit), bar + 8], { width: 2.6 })),
+            line([x(limit), bottom - 5], [x(limit), bottom + 3], { width: 2.6 }),
             label(`limit ${tickWords(limit)} Pa`, {
-              x: x(limit) + (x(limit) > width / 2 ? 4 : -4),
-              y: bottom + 33,
-              anchor: x(limit) > width / 2 ? 'end' : 'start',
+              x: Math.min(Math.max(x(limit), 52), width - 52),
+              y: bottom + 31,
+              anchor: 'middle',
               bold: true,
               halo: true,
             }),
           ]),
-      ...shown.map((each, index) => option(each, { x, y: index * rowHeight, width, rowHeight })),
+      ...(more > 0
+        ? [label(`and ${more} more in the table`, { x: 14, y: foot + 8, color: ink.soft })]
+        : []),
+      ...shown.map((each, index) =>
+        option(each, {
+          x,
+          width,
+          value: { text: values[index] ?? '', alone },
+          name: rows[index] ?? { lines: [], y: 0 },
+          bar: bars[index] ?? 0,
+        }),
+      ),
     ],
   });
 }
 
+type MakeUpOption = MakeUpOptionsDrawingData['options'][number];
+
+function valueWords({ worstPressurePa, verdict }: MakeUpOption): string {
+  return `${tenths(worstPressurePa)} Pa, ${verdict}`;
+}
+
 function option(
-  each: MakeUpOptionsDrawingData['options'][number],
+  each: MakeUpOption,
   place: {
     readonly x: Scale;
-    readonly y: number;
     readonly width: number;
-    readonly rowHeight: number;
+    readonly name: TextRow;
+    readonly value: { readonly text: string; readonly alone: boolean };
+    /** Where the bar lies [px]. */
+    readonly bar: number;
   },
 ): Markup {
-  const { x, y, width, rowHeight } = place;
-  const value = `${tenths(each.worstPressurePa)} Pa, ${each.verdict}`;
-  const name = each.recommended === undefined ? each.name : `${each.name} (recommended)`;
-  const [end, bar] = [x(each.worstPressurePa), y + rowHeight - 13];
-  const alone = width < 500;
-  const room = alone ? width - 20 : width - textWidth(value, textSize) - 40;
+  const { x, width, name, value, bar } = place;
+  const end = x(each.worstPressurePa);
+  const { lines, y } = name;
   return markup`${[
-    label(fitText(name, room, textSize), {
-      x: 14,
-      y: y + 14,
-      bold: each.recommended !== undefined,
-      halo: true,
-    }),
-    label(value, {
-      x: alone ? 14 : width - 14,
-      y: alone ? y + 30 : y + 14,
-      anchor: alone ? 'start' : 'end',
+    textLines(lines, { x: 14, y, bold: each.recommended !== undefined, halo: true }),
+    label(value.text, {
+      x: value.alone ? 14 : width - 14,
+      y: value.alone ? y + lines.length * lineHeight : y,
+      anchor: value.alone ? 'start' : 'end',
       halo: true,
     }),
     line([x(0), bar], [end, bar], { color: ink.deep, width: 3 }),

@@ -1,13 +1,16 @@
 import type { LimitedQuantity, Verdict } from '@evendraft/rules';
 import { ladderScale } from '../internal/ladder-scale.js';
+import { plainText } from '../internal/plain-text.js';
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
-import { fitText, textWidth, wrapLabel } from './parts/fit-text.js';
+import { textWidth, wrapLabel } from './parts/fit-text.js';
+import { keyedList, keyLetter } from './parts/keyed-list.js';
 import { ink, label, line, rectangle, textSize } from './parts/marks.js';
 import type { Scale } from './parts/scale.js';
 import { spreadLabels } from './parts/spread-labels.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { lineHeight, textLines } from './parts/text-rows.js';
 import { tenths } from './parts/tenths.js';
 
 /** The worst case as a ladder that leads down from outdoors. */
@@ -30,7 +33,8 @@ export interface PressureLadderDrawingData {
 type LadderAppliance = PressureLadderDrawingData['appliances'][number];
 
 const ladderHeight = 216;
-const headRoom = 58;
+/** Room above a ladder for a name of one line, and for what its values are against [px]. */
+const headRoom = 44;
 const footRoom = 40;
 const axisRoom = 40;
 const leastColumn = 140;
@@ -59,20 +63,31 @@ export function drawPressureLadder(
     [...data.zones.map(({ pressurePa }) => pressurePa), ...shown.map(({ valuePa }) => valuePa)],
     shown.map(({ limitPa }) => limitPa),
   );
-  const rowHeight = headRoom + ladderHeight + footRoom;
+  const { names, key } = rungNames(data.zones, { room: zonesRoom, width });
+  let end = 0;
   const body = rows.map((appliances, index) => {
-    const top = index * rowHeight + headRoom;
-    const y = scaleOf([top, top + ladderHeight]);
     const left = axisRoom + (index === 0 ? zonesRoom : 0);
     const column = Math.min(190, (width - left) / Math.max(1, appliances.length));
+    const heads = appliances.map(({ appliance }) =>
+      wrapLabel(appliance, { width: column - 10, size: textSize }),
+    );
+    const most = Math.max(1, ...heads.map((lines) => lines.length));
+    const top = end + headRoom + (most - 1) * lineHeight;
+    end = top + ladderHeight + footRoom;
+    const y = scaleOf([top, top + ladderHeight]);
     return markup`${[
       axis({ y, ticks, width, top }),
-      ...(index === 0 ? [zoneRungs(data.zones, { y, top, room: zonesRoom })] : []),
+      ...(index === 0 ? [zoneRungs(data.zones, { y, top, names })] : []),
       ...appliances.map((each, position) =>
-        applianceLadder(each, { y, id, top, x: left + (position + 0.5) * column, room: column }),
+        applianceLadder(each, {
+          ...{ y, id, top, room: column },
+          x: left + (position + 0.5) * column,
+          name: heads[position] ?? [],
+        }),
       ),
     ]}`;
   });
+  const list = key(end);
   const foot = [
     stretched ? 'The scale is stretched towards zero.' : '',
     data.appliances.length > shown.length
@@ -81,14 +96,14 @@ export function drawPressureLadder(
   ]
     .join(' ')
     .trim();
-  const height = rows.length * rowHeight + (foot === '' ? -14 : 8);
+  const height = list.end + (foot === '' ? 0 : 22);
   return svgDrawing({
     id,
     width,
     height,
     title: 'Pressure ladder of the worst case',
     description: describe(data),
-    body: [...body, label(foot, { x: 0, y: height - 4, color: ink.soft })],
+    body: [...body, list.drawn, label(foot, { x: 0, y: height - 4, color: ink.soft })],
   });
 }
 
@@ -114,11 +129,34 @@ function axis(parts: {
   ]}`;
 }
 
+/** Zones at their rungs: by name where every name has room, else by a letter that a list under the ladder explains. */
+function rungNames(
+  zones: PressureLadderDrawingData['zones'],
+  { room, width }: { readonly room: number; readonly width: number },
+): {
+  readonly names: readonly string[];
+  readonly key: (top: number) => { readonly drawn: Markup; readonly end: number };
+} {
+  const shown = zones.slice(0, zonesShown);
+  const names = shown.map(({ zone, pressurePa }) => `${tenths(pressurePa)} ${plainText(zone)}`);
+  if (names.every((name) => textWidth(name, textSize) <= room - 30)) {
+    return { names, key: (end) => ({ drawn: markup``, end: end - 14 }) };
+  }
+  return {
+    names: shown.map(({ pressurePa }, index) => `${tenths(pressurePa)} ${keyLetter(index)}`),
+    key: (top) =>
+      keyedList(
+        shown.map(({ zone }, index) => ({ mark: keyLetter(index), text: zone })),
+        { width, top },
+      ),
+  };
+}
+
 function zoneRungs(
   zones: PressureLadderDrawingData['zones'],
-  place: { readonly y: Scale; readonly top: number; readonly room: number },
+  place: { readonly y: Scale; readonly top: number; readonly names: readonly string[] },
 ): Markup {
-  const { y, top } = place;
+  const { y, top, names } = place;
   const shown = zones.slice(0, zonesShown);
   const places = spreadLabels(
     shown.map(({ pressurePa }) => y(pressurePa)),
@@ -130,14 +168,12 @@ function zoneRungs(
     label('Zones', { x, y: top - 30, bold: true }),
     label('against outdoors', { x, y: top - 15, color: ink.soft, size: 11 }),
     line([x, y(0)], [x, top + ladderHeight], { color: ink.soft }),
-    ...shown.map(({ zone, pressurePa }, index) => {
+    ...shown.map(({ pressurePa }, index) => {
       const at = places[index] ?? 0;
-      const number = tenths(pressurePa);
-      const room = place.room - 42 - textWidth(number, textSize);
       return markup`${[
         line([x - 5, y(pressurePa)], [x + 8, y(pressurePa)], { color: ink.deep, width: 3 }),
         line([x + 8, y(pressurePa)], [x + 15, at], { color: ink.soft }),
-        label(`${number} ${fitText(zone, room, textSize)}`, { x: x + 18, y: at + 4, halo: true }),
+        label(names[index] ?? '', { x: x + 18, y: at + 4, halo: true }),
       ]}`;
     }),
     ...(more > 0
@@ -161,24 +197,22 @@ function applianceLadder(
     readonly top: number;
     readonly x: number;
     readonly room: number;
+    readonly name: readonly string[];
   },
 ): Markup {
-  const { y, id, top, x, room } = place;
+  const { y, id, top, x, room, name } = place;
   const { limitPa, valuePa, nearBandPa, verdict } = appliance;
   const half = Math.min(22, room / 2 - 34);
   const bottom = top + ladderHeight;
   const band = { from: y(Math.min(0, limitPa + nearBandPa)), to: y(limitPa - nearBandPa) };
   const [limitAt = 0, valueAt = 0] = [y(limitPa), y(valuePa)];
-  const name = wrapLabel(appliance.appliance, { width: room - 8, size: textSize, lines: 2 });
   return markup`${[
-    ...name.map((text, index) =>
-      label(text, {
-        x,
-        y: top - 30 + (index - name.length + 1) * 14,
-        anchor: 'middle',
-        bold: true,
-      }),
-    ),
+    textLines(name, {
+      x,
+      y: top - 30 - (name.length - 1) * lineHeight,
+      anchor: 'middle',
+      bold: true,
+    }),
     label(appliance.quantity === 'change from baseline' ? 'from baseline' : 'against outdoors', {
       x,
       y: top - 15,

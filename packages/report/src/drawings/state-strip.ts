@@ -1,10 +1,10 @@
 import { markup, type Markup } from '../internal/markup.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
-import { fitText, textWidth } from './parts/fit-text.js';
-import { ink, label, line, px, textSize } from './parts/marks.js';
+import { ink, label, line, px } from './parts/marks.js';
 import { roundTicks, straightScale } from './parts/scale.js';
 import { hatchFill, svgDrawing } from './parts/svg-drawing.js';
+import { textLines, textRows, type TextRow } from './parts/text-rows.js';
 import { tenths } from './parts/tenths.js';
 
 /** Every situation of a study, worst first. */
@@ -19,7 +19,8 @@ export interface StateStripDrawingData {
 
 const plotHeight = 150;
 const namedAtMost = 6;
-const rowHeight = 17;
+/** Where the words of a named situation begin, behind its number and its pressure [px]. */
+const wordsAt = 96;
 
 /**
  * Every situation as a strip that hangs down from outdoor pressure, worst first; the worst are named.
@@ -39,13 +40,17 @@ export function drawStateStrip(data: StateStripDrawingData, options: DrawingOpti
   const x = straightScale([0, Math.max(1, situations.length)], [left, width - 6]);
   const named = namedPlaces(situations);
   const listTop = top + plotHeight + 26;
+  const { rows, end } = textRows(
+    named.map((each) => `${each.label} (${each.condition})`),
+    { width: width - wordsAt - 4, top: listTop },
+  );
   const outline = pressures
     .map((pressurePa, index) => `H${px(x(index))}V${px(y(pressurePa))}H${px(x(index + 1))}`)
     .join('');
   return svgDrawing({
     id,
     width,
-    height: listTop + named.length * rowHeight,
+    height: end - 8,
     title: 'Every situation, worst first',
     description:
       situations.length === 0
@@ -80,7 +85,9 @@ export function drawStateStrip(data: StateStripDrawingData, options: DrawingOpti
             }),
           ]}`,
       ),
-      ...named.map((each, row) => namedRow(each, { row, y: listTop + row * rowHeight, width })),
+      ...named.map((each, row) =>
+        namedRow(each, { row, ...(rows[row] ?? { lines: [], y: listTop }) }),
+      ),
     ],
   });
 }
@@ -108,20 +115,12 @@ function namedPlaces(situations: StateStripDrawingData['situations']): readonly 
 }
 
 function namedRow(
-  each: NamedSituation,
-  place: { readonly row: number; readonly y: number; readonly width: number },
+  { pressurePa }: NamedSituation,
+  { row, lines, y }: TextRow & { readonly row: number },
 ): Markup {
-  const number = `${place.row + 1}`;
-  const value = `${tenths(each.pressurePa)} Pa`;
-  const room = place.width - 26 - 84;
-  const words = fitText(`${each.label} (${each.condition})`, room, textSize);
   return markup`${[
-    label(number, { x: 12, y: place.y, bold: true, anchor: 'middle' }),
-    label(value, {
-      x: 26 + Math.max(64, textWidth(value, textSize)) - 6,
-      y: place.y,
-      anchor: 'end',
-    }),
-    label(words, { x: 96, y: place.y }),
+    label(String(row + 1), { x: 12, y, bold: true, anchor: 'middle' }),
+    label(`${tenths(pressurePa)} Pa`, { x: wordsAt - 10, y, anchor: 'end' }),
+    textLines(lines, { x: wordsAt, y }),
   ]}`;
 }

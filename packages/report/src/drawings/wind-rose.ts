@@ -2,10 +2,10 @@ import { markup, type Markup } from '../internal/markup.js';
 import { inColumnUnit, unitWords } from '../tables/report-table.js';
 import type { DrawingOptions } from './drawing-options.js';
 import { tickWords } from './parts/chart-frame.js';
-import { fitText } from './parts/fit-text.js';
-import { ink, label, line, px, textSize } from './parts/marks.js';
+import { ink, label, line, px } from './parts/marks.js';
 import { roundTicks, straightScale } from './parts/scale.js';
 import { svgDrawing } from './parts/svg-drawing.js';
+import { textLines, textRows } from './parts/text-rows.js';
 import { tenths } from './parts/tenths.js';
 
 /** The worst pressure with the wind from each side. */
@@ -45,11 +45,14 @@ export function drawWindRose(data: WindRoseDrawingData, options: DrawingOptions)
     centre.y - length * Math.cos((deg * Math.PI) / 180),
   ];
   const list = { x: wide ? 2 * radius + 110 : 0, y: wide ? 60 : 2 * radius + 96 };
-  const rows = listRows(data, options);
+  const { rows, end } = textRows(listRows(data, options), {
+    width: width - list.x - 4,
+    top: list.y,
+  });
   return svgDrawing({
     id,
     width,
-    height: Math.max(2 * radius + 76, list.y + rows.length * 18),
+    height: Math.max(2 * radius + 76, end - 8),
     title: 'Worst pressure by the direction of the wind',
     description: describe(data),
     body: [
@@ -58,6 +61,9 @@ export function drawWindRose(data: WindRoseDrawingData, options: DrawingOptions)
         const [x, y] = at(index * 90, radius + 16);
         return label(name, { x, y: y + 4, anchor: 'middle', bold: name === 'N' });
       }),
+      ...still(data).map(({ pressurePa }) =>
+        ring(centre, r(Math.max(0, -pressurePa)), { color: ink.line, dash: '5 4' }),
+      ),
       ...data.winds.map(({ windFromDeg, pressurePa }, index) => {
         const [x, y] = at(windFromDeg, r(Math.max(0, -pressurePa)));
         return markup`${[
@@ -66,9 +72,6 @@ export function drawWindRose(data: WindRoseDrawingData, options: DrawingOptions)
           label(String(index + 1), { x, y: y + 4, anchor: 'middle', bold: true, size: 11 }),
         ]}`;
       }),
-      ...still(data).map(({ pressurePa }) =>
-        ring(centre, r(Math.max(0, -pressurePa)), { color: ink.line, dash: '5 4' }),
-      ),
       ...ticks.map((tick) => {
         const [x, y] = at(45, r(tick));
         return label(`${tickWords(-tick)} Pa`, {
@@ -84,9 +87,7 @@ export function drawWindRose(data: WindRoseDrawingData, options: DrawingOptions)
         y: list.y - 20,
         color: ink.soft,
       }),
-      ...rows.map((text, index) =>
-        label(fitText(text, width - list.x - 4, textSize), { x: list.x, y: list.y + index * 18 }),
-      ),
+      ...rows.map(({ lines, y }) => textLines(lines, { x: list.x, y })),
     ],
   });
 }

@@ -6,7 +6,7 @@ import { exhaustCurveTable, fanTable, makeUpOptionTable } from '../tables/drawin
 import { deliveredFlowTable, makeUpFlowTable } from '../tables/result-tables.js';
 import { htmlFigure } from './html-figure.js';
 import type { HtmlInput } from './html-section.js';
-import { htmlTable } from './html-table.js';
+import { htmlTable, linesOfStates } from './html-table.js';
 
 /** Drawings of one kind; what is beyond is in the table. */
 const drawnAtMost = 6;
@@ -44,7 +44,7 @@ ${fans.slice(0, drawnAtMost).map((data, index) =>
   ),
 )}
 ${htmlTable(fanTable(fans), { system })}
-${htmlTable(deliveredFlowTable(assessment), { system })}
+${htmlTable(deliveredFlowTable(assessment), { system, linesAtMost: linesOfStates })}
 ${
   makeUpOptions === undefined
     ? undefined
@@ -58,5 +58,5 @@ ${
         system,
       )}${htmlTable(makeUpOptionTable(makeUpOptions), { system })}`
 }
-${htmlTable(makeUpFlowTable(assessment), { system })}`;
+${htmlTable(makeUpFlowTable(assessment), { system, linesAtMost: linesOfStates })}`;
 }

@@ -16,7 +16,12 @@ export interface HtmlTableOptions {
   readonly system: UnitSystem;
   /** Rows beyond this are counted under the table instead; all of them are in CSV and JSON. */
   readonly rowsAtMost?: number;
+  /** About as many lines of text: long names make rows of many lines, and these would fill dozens of sheets [-]. */
+  readonly linesAtMost?: number;
 }
+
+/** Lines of a table with a row for every state: about four sheets [-]. */
+export const linesOfStates = 240;
 
 /**
  * A table with a caption, heads that repeat in print, and a row head in the first column.
@@ -27,9 +32,9 @@ export interface HtmlTableOptions {
  */
 export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup {
   const { id, caption, note, columns, rows } = withoutEmptyColumns(table);
-  const { system, rowsAtMost = 100 } = options;
+  const { system, rowsAtMost = 100, linesAtMost = Number.POSITIVE_INFINITY } = options;
   if (rows.length === 0) return markup``;
-  const shown = rows.slice(0, rowsAtMost);
+  const shown = rows.slice(0, Math.min(rowsAtMost, rowsOfLines(rows, linesAtMost)));
   const left = rows.length - shown.length;
   const rooms = roomsOf(columns, shown);
   const head = columns.map(
@@ -48,6 +53,22 @@ ${body}</tbody></table></div>
 ${left > 0 ? markup`<p class="note">And ${left} more rows; the tables as CSV and the result as JSON hold them all.</p>` : undefined}`;
 }
 
+/** A line of a column of long texts, on a sheet [characters]. */
+const lineOfText = 28;
+/** So many rows are shown however long they are. */
+const leastRows = 10;
+
+/** How many rows have no more than so many lines together. */
+function rowsOfLines(rows: ReportTable['rows'], linesAtMost: number): number {
+  let lines = 0;
+  const first = rows.findIndex((row, index) => {
+    const longest = Math.max(0, ...row.map((cell) => (typeof cell === 'string' ? cell.length : 0)));
+    lines += Math.max(1, Math.ceil(longest / lineOfText));
+    return index >= leastRows && lines > linesAtMost;
+  });
+  return first < 0 ? rows.length : first;
+}
+
 /** A column of numbers that nobody has takes room from the others. */
 function withoutEmptyColumns(table: ReportTable): ReportTable {
   const kept = table.columns.map(
@@ -62,7 +83,7 @@ function withoutEmptyColumns(table: ReportTable): ReportTable {
 }
 
 /** A row must fit on a sheet, whatever names stand in it; files of the tables hold texts whole. */
-const longestText = 500;
+const longestText = 900;
 
 function shortened(text: string): string {
   if (text.length <= longestText) return text;
@@ -92,18 +113,25 @@ function htmlCell(
 function roomsOf(columns: readonly ReportColumn[], rows: ReportTable['rows']): readonly number[] {
   return columns.map(({ header }, index) => {
     const texts = rows.map((row) => row[index]).filter((cell) => typeof cell === 'string');
-    // Heads are bold, and so a little wider.
+    // Heads are bold, and so a little wider; a short text is not worth a second line.
     const words = [
       ...wordLengths(`${header}`).map((length) => length + 1),
-      ...texts.flatMap(wordLengths),
+      ...texts.flatMap((text) =>
+        text.length <= mostRoom ? [displayWidth(text)] : wordLengths(text),
+      ),
     ];
-    const longText = Math.max(0, ...texts.map((text) => text.length)) > 36 ? longTextRoom : 0;
+    const longText = longTextRoom(Math.max(0, ...texts.map((text) => text.length)));
     return Math.max(3, longText, Math.min(mostRoom, Math.max(0, ...words)));
   });
 }
 
+/** The longer a text, the wider its column, so that its rows do not become towers [characters]. */
+function longTextRoom(letters: number): number {
+  if (letters > 200) return 30;
+  return letters > 36 ? 20 : 0;
+}
+
 const mostRoom = 14;
-const longTextRoom = 20;
 
 function wordLengths(text: string): readonly number[] {
   return plainText(text)

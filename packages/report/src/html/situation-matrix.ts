@@ -2,7 +2,7 @@ import { markup, type Markup } from '../internal/markup.js';
 import { conditionWords } from '../internal/situation-words.js';
 import { roundedUp } from '../internal/proof-sentences.js';
 import type { HtmlInput } from './html-section.js';
-import { htmlTable } from './html-table.js';
+import { htmlTable, linesOfStates } from './html-table.js';
 
 /** More zones than this do not fit side by side on a sheet; they go on in a further table. */
 const zonesBeside = 5;
@@ -56,7 +56,7 @@ export function situationMatrix({ assessment, system }: HtmlInput): Markup {
             : roundedUp(each.proof.enclosureRadiusPa),
         ]),
       },
-      { system, rowsAtMost },
+      { system, rowsAtMost, linesAtMost: linesOfStates },
     ),
   )}`;
 }

@@ -1,8 +1,7 @@
 /** Columns that leave room for a word of so many letters, so that a narrow screen scrolls instead. */
-const columnRooms = Array.from(
-  { length: 18 },
-  (_, index) => `.c${index + 3} { min-width: calc(${index + 3}ch + 0.8rem); }`,
-).join('\n');
+const columnRooms = [...Array.from({ length: 18 }, (_, index) => index + 3), 30]
+  .map((room) => `.c${room} { min-width: calc(${room}ch + 0.8rem); }`)
+  .join('\n');
 
 /** Colours, type and print of the page. Nothing is fetched: fonts are those the reader has. */
 export const pageStyle = `
@@ -70,6 +69,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   header { border-bottom-width: 2px; padding-bottom: 3pt; margin-bottom: 0; }
   main > section:first-child h2 { border-top: 0; margin-top: 3pt; padding-top: 0; }
   figure { margin: 8pt 0; }
+  figure svg { max-height: 222mm; }
   dl { break-inside: avoid; }
   body { font-size: 10pt; }
   .lead { font-size: 11pt; margin: 3pt 0; }

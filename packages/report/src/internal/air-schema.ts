@@ -75,9 +75,11 @@ const dryerSchema = z.strictObject({
   notSolved: z.array(text),
 });
 
-const extremeSchema = z.strictObject({ zone: text, pressurePa, situation: text });
+/** How far a pressure goes one way. */
+export const extremeSchema = z.strictObject({ zone: text, pressurePa, situation: text });
 
-const failureSchema = z.strictObject({
+/** The house with one thing failed. */
+export const failureSchema = z.strictObject({
   item: z.exactOptional(text),
   failure: z.enum([
     'as it is',
@@ -99,7 +101,8 @@ const inTest = {
   shareOfTested: z.number().meta({ unit: '-' }),
 };
 
-const closedDamperSchema = z.strictObject({
+/** What a closed damper adds to an airtightness test. */
+export const closedDamperSchema = z.strictObject({
   item: text,
   areaM2: z.exactOptional(z.number().meta({ unit: 'm2' })),
   stated: z.exactOptional(z.strictObject(inTest)),

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { airResultsSchema } from './air-schema.js';
+import { assumptionSchema } from './assumption-schema.js';
 import { attributionSchema } from './attribution-schema.js';
 import { cureResultsSchema } from './cure-schema.js';
 import { draftResultsSchema } from './draft-schema.js';
@@ -7,37 +8,14 @@ import { houseSummarySchema } from './house-summary-schema.js';
 import { incompleteSchema } from './incomplete-schema.js';
 import { judgedSetShape } from './judged-set-schema.js';
 import { ruleFindingSchema } from './rule-finding-schema.js';
-import { sourceSchema, text } from './shared-schemas.js';
+import { text } from './shared-schemas.js';
 import { uncertaintySchema } from './uncertainty-schema.js';
 import { worstCaseSchema } from './worst-case-schema.js';
-
-const assumptionSchema = z.strictObject({
-  origin: text,
-  what: text,
-  value: z.union([
-    z.strictObject({
-      si: z.number(),
-      dimension: z.enum([
-        'length',
-        'area',
-        'volume',
-        'volumeFlow',
-        'pressure',
-        'temperature',
-        'speed',
-        'angle',
-        'ratio',
-      ]),
-    }),
-    text,
-  ]),
-  source: sourceSchema,
-});
 
 /** An assessment with its type as inferred, so that a test can compare it with the declared one. */
 export const assessmentObjectSchema = z.strictObject({
   schema: z.literal('evendraft-assessment'),
-  schemaVersion: z.literal(2),
+  schemaVersion: z.literal(3),
   libraryVersion: text,
   house: houseSummarySchema,
   incomplete: z.exactOptional(incompleteSchema),

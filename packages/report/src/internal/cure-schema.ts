@@ -3,7 +3,8 @@ import { combustionFindingSchema, draftVerdictSchema } from './draft-schema.js';
 import { findingSchema } from './finding-schema.js';
 import { pressurePa, text, volumeFlowM3PerS } from './shared-schemas.js';
 
-const obstacleSchema = z.union([
+/** What stands in the way of a size. */
+export const obstacleSchema = z.union([
   z.strictObject({ kind: z.literal('stays shut'), item: text }),
   z.strictObject({
     kind: z.literal('resistance'),
@@ -14,9 +15,17 @@ const obstacleSchema = z.union([
   z.strictObject({ kind: z.literal('does not reach') }),
 ]);
 
+/** What a remedy's size is. */
+export const dimensionSchema = z.enum([
+  'area',
+  'diameter',
+  'volume flow',
+  'share of the highest speed',
+]);
+
 const makeUpSchema = z.strictObject({
   remedy: text,
-  dimension: z.enum(['area', 'diameter', 'volume flow', 'share of the highest speed']),
+  dimension: dimensionSchema,
   size: z.number().meta({ description: 'Area in m², diameter in m, volume flow in m³/s, share.' }),
   keepsLimits: z.boolean(),
   obstacle: z.exactOptional(obstacleSchema),
@@ -24,7 +33,8 @@ const makeUpSchema = z.strictObject({
 
 const exhaustPoint = { exhaustFlowM3PerS: volumeFlowM3PerS, pressurePa };
 
-const exhaustCurveSchema = z.strictObject({
+/** Pressure of a zone against the flow of one device. */
+export const exhaustCurveSchema = z.strictObject({
   question: z.literal('exhaust curve'),
   device: text,
   zone: text,

@@ -21,6 +21,7 @@ export const incompleteSchema = z
               'cures',
               'questions of the air',
               'remedies',
+              'sizes',
             ])
             .meta({ description: 'What is counted.' }),
           done: count.meta({ description: 'How many were done.' }),

@@ -8,6 +8,7 @@ const nouns: Readonly<Record<UnfinishedWork, string>> = {
   cures: 'cures',
   'questions of the air': 'questions of the air',
   remedies: 'remedies',
+  sizes: 'sizes',
 };
 
 /**

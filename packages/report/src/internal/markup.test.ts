@@ -9,6 +9,16 @@ describe('markup', () => {
     );
   });
 
+  it('keeps a number in its place behind a name that runs to the left', () => {
+    const name = 'غرفة الغسيل';
+    expect(markup`<p>${`${name} 108.2 Pa`}</p>`.finished).toBe(
+      `<p><bdi>${name}</bdi> 108.2\u00a0Pa</p>`,
+    );
+    // What holds text alone, and an attribute, takes no element.
+    expect(markup`<text x="${'1'}">${name}</text>`.finished).toBe(`<text x="1">${name}</text>`);
+    expect(markup`<a title="${name}">${'b'}</a>`.finished).toBe(`<a title="${name}">b</a>`);
+  });
+
   it('does not trust an object that only looks finished to the eye', () => {
     expect(markup`${JSON.stringify({ finished: '<b>' })}`.finished).not.toContain('<b>');
   });

@@ -37,12 +37,15 @@ const nonCharacters = /[\ufffe\uffff]/gu;
  */
 export function markup(pieces: TemplateStringsArray, ...parts: readonly MarkupPart[]): Markup {
   let finished = '';
-  let insideTag = false;
+  let place: Place = 'prose';
+  let element = '';
   for (const [index, piece] of pieces.entries()) {
-    if (index > 0) finished += shown(parts[index - 1], insideTag);
+    if (index > 0) finished += shown(parts[index - 1], place);
     finished += piece;
-    // Attributes hold coordinates and names of files; only what is read is typeset.
-    if (/[<>]/u.test(piece)) insideTag = piece.lastIndexOf('<') > piece.lastIndexOf('>');
+    element = /<([a-z]+)[^<]*$/u.exec(piece)?.[1] ?? element;
+    if (!/[<>]/u.test(piece)) continue;
+    if (piece.lastIndexOf('<') > piece.lastIndexOf('>')) place = 'tag';
+    else place = textOnly.includes(element) ? 'text' : 'prose';
   }
   return { finished };
 }
@@ -62,9 +65,24 @@ export function escapeMarkup(text: string): string {
     .replace(/[&<>"']/gu, (character) => entities[character] ?? '');
 }
 
-function shown(part: MarkupPart, insideTag: boolean): string {
+/** Attributes hold coordinates and names of files; only what is read is typeset. */
+type Place = 'tag' | 'text' | 'prose';
+
+/** Elements that hold nothing but text. */
+const textOnly: readonly string[] = ['text', 'title', 'desc'];
+
+/** Words of a script that runs to the left, with what stands between them. */
+const leftwards =
+  /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}](?:[^\p{Letter}\p{Number}&<>]*[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}\p{Mark}])*/gu;
+
+function shown(part: MarkupPart, place: Place): string {
   if (part === undefined) return '';
-  if (typeof part === 'string') return escapeMarkup(insideTag ? part : typeset(part));
+  if (typeof part === 'string') {
+    if (place === 'tag') return escapeMarkup(part);
+    const text = escapeMarkup(typeset(part));
+    // A number behind such a name would be drawn before it.
+    return place === 'text' ? text : text.replace(leftwards, '<bdi>$&</bdi>');
+  }
   if (typeof part === 'number') return String(part);
   if ('finished' in part) return part.finished;
   return part.map(({ finished }) => finished).join('');

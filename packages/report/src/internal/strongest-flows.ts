@@ -11,7 +11,8 @@ export interface FlowInBothStates {
 }
 
 /**
- * The flows of two states joined by name and ends, the strongest of the worst state first.
+ * The flows of two states joined by name and ends, the strongest of the worst state first. What passes the same
+ * walls at several heights is added up, in and out against each other.
  *
  * @param baseline - flows of the baseline
  * @param worst - flows of the worst state
@@ -26,7 +27,9 @@ export function strongestFlows(
     for (const { name, from, to, volumeFlowM3PerS } of flows) {
       const key = JSON.stringify([name, from, to]);
       const ends = { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }) };
-      joined.set(key, { name, ...ends, ...joined.get(key), [state]: volumeFlowM3PerS });
+      const before = joined.get(key);
+      const sum = (before?.[state] ?? 0) + volumeFlowM3PerS;
+      joined.set(key, { name, ...ends, ...before, [state]: sum });
     }
   };
   put(baseline, 'baseline');

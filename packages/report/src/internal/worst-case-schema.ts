@@ -76,7 +76,8 @@ const unsolvedSchema = z.strictObject({
   hint: text,
 });
 
-const extreme = z.strictObject({
+/** The extreme pressure of a zone, with its situation. */
+export const worstPressureSchema = z.strictObject({
   ...situation,
   pressurePa,
   changeFromBaselinePa: pressurePa,
@@ -88,9 +89,16 @@ export const worstCaseSchema = z.strictObject({
   question: z.literal('worst case'),
   situations: z.array(balanceSchema),
   unsolved: z.array(unsolvedSchema),
-  zones: z.array(z.strictObject({ zone: text, lowest: extreme, largestFall: extreme })),
+  zones: z.array(
+    z.strictObject({ zone: text, lowest: worstPressureSchema, largestFall: worstPressureSchema }),
+  ),
   appliances: z.array(
-    z.strictObject({ appliance: text, zone: text, lowest: extreme, largestFall: extreme }),
+    z.strictObject({
+      appliance: text,
+      zone: text,
+      lowest: worstPressureSchema,
+      largestFall: worstPressureSchema,
+    }),
   ),
   counts: z.strictObject({
     states: count,

@@ -55,7 +55,7 @@ export function sectionFlowTable({ baseline, worst }: HouseSectionDrawingData): 
   return {
     id: 'section-flows',
     caption: 'Flows of the house in section',
-    note: 'From the first to the second; negative is backwards.',
+    note: 'From the first to the second; negative is backwards. Leaks at several heights are added up.',
     columns: [
       { header: 'Through' },
       { header: 'From' },

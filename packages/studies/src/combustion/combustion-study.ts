@@ -8,6 +8,7 @@ import {
 import { nextTurn } from '../internal/next-turn.js';
 import { resolveColumns } from '../resolve-columns.js';
 import type { Situation } from '../state-balance.js';
+import { stopCheck } from '../internal/stop-check.js';
 import type { Stopped, StudyOptions } from '../study-options.js';
 import type { WorstCaseStudy } from '../worst-case-study.js';
 import {
@@ -140,10 +141,7 @@ export async function combustionStudy(
   );
   const statesOf = statesOfFlues(compiled, rest);
   let done = 0;
-  const stopped = (): boolean => {
-    if (options.whenStopped !== 'keep') options.signal?.throwIfAborted();
-    return options.signal?.aborted === true;
-  };
+  const stopped = stopCheck(options);
   const appliances: ApplianceCombustion[] = [];
   for (const { appliance, situations } of tasks) {
     if (stopped()) break;

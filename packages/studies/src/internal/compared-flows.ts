@@ -81,7 +81,7 @@ export function flowOf(laws: readonly SeenLaw[], air: EndAirs): ComparedFlow {
       const recordLength = law.recordLength(description);
       const records = new Float64Array(recordLength);
       law.prepare(description, { from, to, scale, records, at: 0 });
-      const group = { records, recordLength, recordClass: 0, begin: 0, end: 1 };
+      const group = { records, recordLength, begin: 0, end: 1 };
       const state = {
         pressureDifferencePa: new Float64Array(1),
         massFlowKgPerS: new Float64Array(1),

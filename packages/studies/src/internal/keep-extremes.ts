@@ -1,7 +1,7 @@
 import type { Zone } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
 import type { PressureSpan } from '../resolve-columns.js';
-import type { OrderedSwitch } from './setting-order.js';
+import type { SearchedPlace } from './search-places.js';
 import { depthOf, inTies } from './ties.js';
 
 /** What is greatest or least in a situation. */
@@ -10,7 +10,7 @@ export type ExtremeKind = 'lowest' | 'largest fall' | 'highest' | 'largest rise'
 /** A solved situation of a search. */
 export interface SearchedSituation {
   readonly question: BalanceQuestion;
-  readonly order: readonly OrderedSwitch[];
+  readonly place: SearchedPlace;
   readonly pressures: PressureSpan;
   /** The same in the baseline of its weather, doors and airtightness. */
   readonly baseline: PressureSpan;
@@ -41,7 +41,8 @@ const keptDeepest = 200;
 /**
  * Keeps, for each zone and kind of extreme, the first situation of those that tie, and the deepest of all.
  *
- * Of situations that tie in one zone the deepest in any zone comes first, then the order of study.
+ * Of situations that tie in one zone the deepest in any zone comes first, then the place that is first in the order of
+ * study, then what was offered first.
  *
  * @param zones - the house's zones
  * @returns the keeper
@@ -56,12 +57,19 @@ export function keepExtremes(zones: readonly Zone[]): ExtremeKeeper {
   const offer = (extreme: FoundExtreme, rank: number, deep: number): void => {
     const key = `${extreme.kind} ${extreme.zone}`;
     const before = best.get(key);
-    if (before !== undefined && rank > before.rank) return;
-    if (before !== undefined && rank === before.rank && deep >= before.deep) return;
+    if (before !== undefined) {
+      const later =
+        rank - before.rank ||
+        deep - before.deep ||
+        extreme.place.index - before.extreme.place.index;
+      if (later >= 0) return;
+    }
     best.set(key, { rank, deep, extreme });
   };
   const trim = (): void => {
-    deepest = deepest.sort((a, b) => a.deep - b.deep).slice(0, keptDeepest);
+    deepest = deepest
+      .sort((a, b) => a.deep - b.deep || a.extreme.place.index - b.extreme.place.index)
+      .slice(0, keptDeepest);
   };
   return {
     add(situation, { lowering, raising }) {

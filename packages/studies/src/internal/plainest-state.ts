@@ -1,7 +1,6 @@
-import type { CompiledHouse } from '@evendraft/house';
-import type { BalanceQuestion } from '../balance-study.js';
-import type { SearchedSituation } from './keep-extremes.js';
-import { solveStates } from './solve-states.js';
+import type { OperatingState } from '@evendraft/house';
+import type { ExtremeState } from '../workers/situation-request.js';
+import { solveStates, type SolvePlace } from './solve-states.js';
 import { stateOf } from './switches.js';
 import { inTies } from './ties.js';
 
@@ -10,15 +9,14 @@ import { inTies } from './ties.js';
  * changes nothing. It is the first of those that tie in the order of study, since more outflow never raises a
  * pressure.
  *
- * @param compiled - the compiled house
- * @param extreme - the situation, with what carries most switched on
- * @returns the question with the plainer state, and the solves that it took
+ * @param place - house, weather and airtightness
+ * @param extreme - the state, with what carries most switched on
+ * @returns the plainer state, and the solves that it took
  */
 export function plainestState(
-  compiled: CompiledHouse,
-  { question, order, pressures }: SearchedSituation,
-): { readonly question: BalanceQuestion; readonly solves: number } {
-  const { state, weather, airtightnessCase = 0 } = question;
+  place: SolvePlace,
+  { state, order, pressures }: ExtremeState,
+): { readonly state: OperatingState; readonly solves: number } {
   const settings: Record<string, string> = Object.fromEntries(
     order.map(({ id }) => [id, state.running[id] ?? 'off']),
   );
@@ -27,7 +25,7 @@ export function plainestState(
     const lower = all.slice(0, all.indexOf(settings[id]!));
     if (lowering.length === all.length || lower.length === 0) continue;
     const states = lower.map((setting) => stateOf({ ...settings, [id]: setting }, state.doors));
-    const rows = solveStates({ compiled, weather, airtightnessCase }, states);
+    const rows = solveStates(place, states);
     solves += states.length;
     const first = rows.findIndex((row) =>
       row?.lowestPa.every(
@@ -36,5 +34,5 @@ export function plainestState(
     );
     if (first >= 0) settings[id] = lower[first]!;
   }
-  return { question: { ...question, state: stateOf(settings, state.doors) }, solves };
+  return { state: stateOf(settings, state.doors), solves };
 }

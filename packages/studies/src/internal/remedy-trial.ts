@@ -1,16 +1,40 @@
-import { baselineOf, compileHouse, type CompiledHouse } from '@evendraft/house';
+import { baselineOf, compileHouse, type CompiledHouse, type House } from '@evendraft/house';
 import { questionOf } from '../question-of.js';
 import { pressureRangeStudy, type PressureRangeStudy } from '../pressure-range-study.js';
 import type { PressureTarget } from '../pressure-target.js';
 import type { Remedy } from '../remedy.js';
+import { StudyArgumentError } from '../study-argument-error.js';
+import type { StudyOptions } from '../study-options.js';
 import type { WorstPressure } from '../worst-of-balances.js';
 import type { TriedSize } from './offered-sizes.js';
 import { solveStates } from './solve-states.js';
 import { marginOf, marginsOf, type TargetMargin } from './target-margins.js';
 import { whyImpossible, type SizingObstacle } from './why-impossible.js';
 
+/** What is tried. */
+export interface TrialQuestion {
+  /** The house without the remedy. */
+  readonly house: House;
+  readonly remedy: Remedy;
+  /** Targets that a size must keep. */
+  readonly targets: readonly PressureTarget[];
+}
+
+/** What a size was judged by. */
+export interface SizeJudgement {
+  /**
+   * Of a size that holds of every target over all situations; of one that fails of the target and the situation that
+   * showed it first, none where that could not be solved.
+   */
+  readonly margins: readonly TargetMargin[];
+  /** Whether that is shown for all situations; a size fails by one alone. */
+  readonly proved: boolean;
+}
+
 /** Tries sizes of a remedy, and remembers what it has tried. */
 export interface RemedyTrial {
+  /** Margins without the remedy over all situations. */
+  asItIs(): Promise<readonly TargetMargin[]>;
   /** Tries a size: known hard situations first, and all of them if it stands those. */
   at(size: number): Promise<TriedSize>;
   /** Margins of a size over all situations. */
@@ -19,6 +43,10 @@ export interface RemedyTrial {
   ): Promise<{ readonly margins: readonly TargetMargin[]; readonly proved: boolean }>;
   /** In rising order of size. */
   tried(): readonly TriedSize[];
+  /** What a size that was tried was judged by. */
+  judgedBy(size: number): SizeJudgement;
+  /** Margins without the remedy as far as they were found; none before. */
+  marginsAsItIs(): readonly TargetMargin[];
   solves(): number;
   /** The side of the target that a size failed first; undefined where it holds or does not compile. */
   failedSide(size: number): PressureTarget['side'] | undefined;
@@ -35,19 +63,19 @@ interface Hard {
 }
 
 /**
- * Prepares trials of a remedy.
+ * Prepares trials of a remedy. A trial that is stopped rejects, unless a situation was seen by then that fails.
  *
- * @param remedy - the remedy
- * @param targets - targets that a size must keep
- * @param options - signal
+ * @param question - house, remedy and targets
+ * @param options - signal, and how far the search of one size is
  * @returns the trial
  */
 export function remedyTrial(
-  remedy: Remedy,
-  targets: readonly PressureTarget[],
-  options: { readonly signal?: AbortSignal } = {},
+  { house, remedy, targets }: TrialQuestion,
+  options: Pick<StudyOptions, 'signal' | 'onProgress'> = {},
 ): RemedyTrial {
   const known = new Map<number, TriedSize>();
+  const judgements = new Map<number, SizeJudgement>();
+  let asItIs: readonly TargetMargin[] = [];
   const ranges = new Map<string, PressureRangeStudy>();
   const hard: Hard[] = [];
   const failedSides = new Map<number, PressureTarget['side']>();
@@ -61,9 +89,8 @@ export function remedyTrial(
     const key = `${of.size} ${remedy.houseAtMost === undefined ? '' : of.side}`;
     const before = ranges.get(key);
     if (before !== undefined) return before;
-    const { signal } = options;
-    const range = await pressureRangeStudy(of.compiled, signal === undefined ? {} : { signal });
-    ranges.set(key, range);
+    const range = await pressureRangeStudy(of.compiled, { ...options, whenStopped: 'keep' });
+    if (range.stopped === undefined) ranges.set(key, range);
     solves += range.solves;
     return range;
   };
@@ -84,12 +111,14 @@ export function remedyTrial(
       const compiled = compiledWith(remedy, { size, side });
       if (compiled === undefined) return undefined;
       const range = await rangeAt({ size, side, compiled });
-      margins.push(
-        ...marginsOf(
-          targets.filter((target) => target.side === side),
-          range,
-        ),
+      const found = marginsOf(
+        targets.filter((target) => target.side === side),
+        range,
       );
+      if (range.stopped !== undefined) {
+        return { margins: seenToFail(found, options.signal), whole: false, proved: false };
+      }
+      margins.push(...found);
       whole &&= range.unsolved.length === 0;
       proved &&= range.coverage.proved;
     }
@@ -101,7 +130,7 @@ export function remedyTrial(
     Math.min(
       ...hard.map((each) => {
         const compiled = compiledWith(remedy, { size, side: each.target.side });
-        return (compiled && marginAt(compiled, each)) ?? -Infinity;
+        return (compiled && marginAt(compiled, each))?.marginPa ?? -Infinity;
       }),
     );
   const tryHard = (size: number): TriedSize | undefined => {
@@ -109,10 +138,11 @@ export function remedyTrial(
       const compiled = compiledWith(remedy, { size, side: each.target.side });
       if (compiled === undefined) return { size, holds: false, leastMarginPa: null };
       solves += 2;
-      const leastMarginPa = marginAt(compiled, each);
-      if (leastMarginPa === null || leastMarginPa < 0) {
+      const margin = marginAt(compiled, each);
+      if (margin === undefined || margin.marginPa < 0) {
         failedSides.set(size, each.target.side);
-        return { size, holds: false, leastMarginPa };
+        judgements.set(size, { margins: margin === undefined ? [] : [margin], proved: true });
+        return { size, holds: false, leastMarginPa: margin?.marginPa ?? null };
       }
     }
     return undefined;
@@ -127,9 +157,24 @@ export function remedyTrial(
       hard.unshift({ target: worst.target, situation: worst.situation });
       failedSides.set(size, worst.target.side);
     }
+    judgements.set(size, {
+      margins: holds ? all.margins : [worst],
+      proved: holds ? all.proved : all.whole,
+    });
     return { size, holds, leastMarginPa: worst.marginPa };
   };
   return {
+    async asItIs() {
+      const result = compileHouse(house);
+      if (!result.ok) {
+        throw new StudyArgumentError('house', result.issues[0]?.code, 'one that compiles');
+      }
+      const range = await pressureRangeStudy(result.compiled, { ...options, whenStopped: 'keep' });
+      const margins = marginsOf(targets, range);
+      asItIs = range.stopped === undefined ? margins : margins.filter(isFailing);
+      if (range.stopped !== undefined) options.signal?.throwIfAborted();
+      return asItIs;
+    },
     async verify(size) {
       const { margins, proved } = (await allMargins(size)) ?? { margins: [], proved: false };
       return { margins, proved };
@@ -142,6 +187,8 @@ export function remedyTrial(
       return tried;
     },
     tried: () => [...known.values()].sort((a, b) => a.size - b.size),
+    judgedBy: (size) => judgements.get(size) ?? { margins: [], proved: false },
+    marginsAsItIs: () => asItIs,
     solves: () => solves,
     failedSide: (size) => failedSides.get(size),
     async closest() {
@@ -167,6 +214,20 @@ export function remedyTrial(
   };
 }
 
+function isFailing({ marginPa }: TargetMargin): boolean {
+  return marginPa < 0;
+}
+
+/** Of a search that was stopped only what fails is known. */
+function seenToFail(
+  margins: readonly TargetMargin[],
+  signal: AbortSignal | undefined,
+): readonly TargetMargin[] {
+  const failing = margins.filter(isFailing);
+  if (failing.length === 0) signal?.throwIfAborted();
+  return failing;
+}
+
 /** Margins that differ by less are one and the same [Pa]. */
 const sameMarginPa = 1e-6;
 
@@ -186,12 +247,12 @@ function compiledWith(
   return result.ok ? result.compiled : undefined;
 }
 
-function marginAt(compiled: CompiledHouse, { target, situation }: Hard): number | null {
+function marginAt(compiled: CompiledHouse, { target, situation }: Hard): TargetMargin | undefined {
   const { state, weather, airtightnessCase = 0 } = questionOf(compiled, situation);
   const zone = compiled.house.zones.findIndex(({ id }) => id === target.zone);
   const place = { compiled, weather, airtightnessCase };
   const [row, baseline] = solveStates(place, [state, baselineOf(state)]);
-  if (row === undefined || baseline === undefined) return null;
+  if (row === undefined || baseline === undefined) return undefined;
   const falls = target.side === 'not below';
   const pressurePa = (falls ? row.lowestPa : row.highestPa)[zone]!;
   const baselinePa = (falls ? baseline.highestPa : baseline.lowestPa)[zone]!;
@@ -201,5 +262,5 @@ function marginAt(compiled: CompiledHouse, { target, situation }: Hard): number 
     baselinePa,
     changeFromBaselinePa: pressurePa - baselinePa,
   };
-  return marginOf(target, now).marginPa;
+  return marginOf(target, now);
 }

@@ -1,27 +1,24 @@
-import {
-  baselineOf,
-  countOperatingStates,
-  type CompiledHouse,
-  type HouseWeather,
-  type OperatingState,
-} from '@evendraft/house';
+import { baselineOf, countOperatingStates, type CompiledHouse } from '@evendraft/house';
 import type { BalanceQuestion } from '../balance-study.js';
-import { mayStandInSeveralWays, type PressureSpan } from '../resolve-columns.js';
+import { mayStandInSeveralWays } from '../resolve-columns.js';
+import type { Stopped } from '../study-options.js';
+import { answeredInOrder } from './answered-in-order.js';
 import type { ShownRange } from './carries-at-least.js';
-import { keepExtremes, type FoundExtreme } from './keep-extremes.js';
-import { plainestState } from './plainest-state.js';
+import type { FoundExtreme } from './keep-extremes.js';
+import { searchBlocks } from './search-blocks.js';
 import { searchColumns } from './search-columns.js';
-import { orderNothing, orderSettings, type OrderedSwitch } from './setting-order.js';
-import { solveStates, type SolvePlace } from './solve-states.js';
-import { combinationsOf, doorSwitchesOf, stateOf } from './switches.js';
+import { searchedPlaces, type SearchedPlace } from './search-places.js';
+import { searchTally, type SearchTally } from './search-tally.js';
+import type { SituationSolver } from './situation-solver.js';
+import { stateOf } from './switches.js';
 
 /** Situations that hold every extreme of a house, and how that was shown. */
 export interface Extremes {
   /** One for each zone and kind of extreme, and the deepest situations beside them. */
   readonly found: readonly FoundExtreme[];
   readonly coverage: OrderingCoverage;
-  /** Combinations of weather, doors and airtightness that were searched, and how many there are. */
-  readonly places: { readonly done: number; readonly of: number };
+  /** Situations that were solved or covered, and how many there are. */
+  readonly settled: Stopped;
 }
 
 /** What was shown law against law, and what was gone through. */
@@ -36,22 +33,25 @@ export interface OrderingCoverage {
   readonly premiseHolds: boolean;
 }
 
-/** What is searched, and how the search rests between blocks of solves. */
+/** What is searched, who solves, and how it is watched. */
 export interface ExtremeSearch {
   readonly compiled: CompiledHouse;
-  readonly weathers: readonly HouseWeather[];
-  /** Called between blocks of solves, with how many are done. */
-  readonly rest?: (done: number) => Promise<void>;
+  readonly solver: SituationSolver;
+  /** Told how many situations are settled of all, work that comes after them counted as a share of them. */
+  readonly onProgress?: ((done: number, of: number) => void) | undefined;
   /** Ends the search where it answers true; what was searched by then is kept. */
   readonly stopped?: () => boolean;
 }
 
-/** Solves in one batch. */
+/** Solves in one batch; where each may take a search of its own, so few that a stop is heard. */
 const rowsPerBatch = 512;
+const searchesPerBatch = 8;
 /** Times that the laws are compared over a wider range before every setting is gone through. */
 const mostAttempts = 5;
 /** Most situations that are gone through where nothing is ordered; beyond it the search stays unproved. */
 const mostListed = 200_000;
+/** What finding the plainest states of extremes takes, of the whole; measured in large houses with flues. */
+const plainShare = 0.25;
 
 /**
  * Finds the situations with the lowest and highest pressure and the largest fall and rise of every zone, by
@@ -64,18 +64,18 @@ const mostListed = 200_000;
  * situations, the premise is reported not to hold. Where air may go either way in a shaft
  * or flue, the ordering only bounds, and what the bounds leave open is searched.
  *
- * @param input - house, weathers, how to rest
- * @returns the extremes and the coverage
+ * @param input - house, solver, how it is watched
+ * @returns the extremes and the coverage, the same whoever solves
  */
 export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
   let needed: ShownRange | undefined = { fromPa: -20, toPa: 5 };
   for (let attempt = 1; ; attempt += 1) {
-    const { met, ...extremes } = await searchOnce(input, needed);
-    if (extremes.coverage.premiseHolds || needed === undefined) return extremes;
-    if (extremes.places.done < extremes.places.of) return extremes;
-    if (attempt >= mostAttempts && !mayBeListed(input)) return extremes;
+    const isLast =
+      needed === undefined || (attempt >= mostAttempts && !mayBeListed(input.compiled));
+    const { met, isStopped, ...extremes } = await searchOnce(input, { needed, isLast });
+    if (isLast || isStopped || extremes.coverage.premiseHolds) return extremes;
     needed =
-      attempt < mostAttempts
+      attempt < mostAttempts && needed !== undefined
         ? {
             fromPa: 1.05 * Math.min(met.fromPa - 1, needed.fromPa),
             toPa: 1.05 * Math.max(met.toPa + 1, needed.toPa),
@@ -85,159 +85,131 @@ export async function searchExtremes(input: ExtremeSearch): Promise<Extremes> {
 }
 
 /** Whether every situation may be solved one by one. */
-function mayBeListed({ compiled: { house }, weathers }: ExtremeSearch): boolean {
-  const { length: cases } = house.airtightness.cases;
-  return countOperatingStates(house) * weathers.length * cases <= mostListed;
+function mayBeListed({ house }: CompiledHouse): boolean {
+  const { weathers, airtightness } = house;
+  return countOperatingStates(house) * weathers.length * airtightness.cases.length <= mostListed;
 }
 
-/** One search with the laws compared over the range needed; without one nothing is ordered. */
+/**
+ * One search with the laws compared over the range needed; without one nothing is ordered. Unless it is the last,
+ * it ends as soon as its premise is seen not to hold.
+ */
 async function searchOnce(
-  { compiled, weathers, rest, stopped = () => false }: ExtremeSearch,
-  needed: ShownRange | undefined,
-): Promise<Extremes & { readonly met: ShownRange }> {
-  const { house } = compiled;
-  const kept = keepExtremes(house.zones);
-  const orders: (readonly OrderedSwitch[])[] = [];
-  const unsolved: BalanceQuestion[] = [];
-  let solves = 0;
-  let met: ShownRange = { fromPa: 0, toPa: 0 };
-  let premiseHolds = true;
-  const doorPositions = [...combinationsOf(doorSwitchesOf(house))];
-  let places = 0;
-  const meet = ({ lowestPa, highestPa }: PressureSpan, shown: ShownRange): void => {
-    const fromPa = Math.min(...lowestPa);
-    const toPa = Math.max(...highestPa);
-    premiseHolds &&= shown.fromPa <= fromPa && toPa <= shown.toPa;
-    met = { fromPa: Math.min(met.fromPa, fromPa), toPa: Math.max(met.toPa, toPa) };
+  { compiled, solver, onProgress, stopped = () => false }: ExtremeSearch,
+  { needed, isLast }: { readonly needed: ShownRange | undefined; readonly isLast: boolean },
+): Promise<Extremes & { readonly met: ShownRange; readonly isStopped: boolean }> {
+  const places = searchedPlaces(compiled, needed);
+  const tally = searchTally(compiled.house.zones);
+  const of = places.reduce((sum, { states }) => sum + states, 0);
+  const goesOn = (): boolean => {
+    onProgress?.(Math.floor((1 - plainShare) * tally.settled), of);
+    return !stopped() && (isLast || tally.premiseHolds);
   };
-
-  for (const airtightnessCase of house.airtightness.cases.keys()) {
-    for (const weather of weathers) {
-      if (stopped()) break;
-      const at = { compiled, weather, airtightnessCase };
-      const order = needed === undefined ? orderNothing(house) : orderOf(at, needed);
-      orders.push(order);
-      const shown = shownFor(order);
-      for (const doors of doorPositions) {
-        if (stopped()) break;
-        const [baseline] = solveStates(at, [baselineOf(stateOf({}, doors))]);
-        solves += 1;
-        const offer = (block: Block, rows: readonly (PressureSpan | undefined)[]): void => {
-          solves += rows.length;
-          block.states.forEach((state, row) => {
-            const question = { state, weather, airtightnessCase };
-            const pressures = rows[row];
-            if (pressures === undefined || baseline === undefined) {
-              unsolved.push(question);
-              return;
-            }
-            meet(pressures, shown);
-            kept.add({ question, order, pressures, baseline }, block);
-          });
-        };
-        // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
-        const mayTurn = needed !== undefined && mayStandInSeveralWays(compiled);
-        if (mayTurn && baseline !== undefined) {
-          const search = searchColumns({
-            at,
-            order,
-            doors,
-            baseline,
-            kept,
-            met: (pressures) => {
-              meet(pressures, shown);
-            },
-            solve(state) {
-              const block = { states: [state], lowering: true, raising: true };
-              offer(block, solveStates(at, block.states));
-            },
-          });
-          solves += search.bounds;
-          premiseHolds &&= search.complete;
-          places += 1;
-          await rest?.(solves);
-          continue;
-        }
-        let whole = true;
-        for (const block of blocksOf(order, doors)) {
-          whole &&= !stopped();
-          if (!whole) break;
-          offer(block, solveStates(at, block.states));
-          await rest?.(solves);
-        }
-        if (whole) places += 1;
-      }
-    }
+  await solveBaselines(places, { solver, tally, stopped });
+  // More exhaust may turn a flue, and then raise a pressure: there the ordering only bounds.
+  const severalWays = mayStandInSeveralWays(compiled);
+  const bounded = (place: SearchedPlace): boolean =>
+    severalWays && needed !== undefined && tally.baselineOf(place) !== undefined;
+  const search = { solver, tally, goesOn };
+  if (!stopped()) {
+    await searchColumns(compiled, { ...search, places: places.filter(bounded) });
   }
-  const found = kept.all().map((extreme) => {
-    if (extreme.kind === 'highest' || extreme.kind === 'largest rise') return extreme;
-    const plain = plainestState(compiled, extreme);
-    solves += plain.solves;
-    return { ...extreme, question: plain.question };
-  });
+  if (!stopped()) {
+    const rest = places.filter((place) => !bounded(place));
+    await searchBlocks({ ...search, places: rest }, severalWays ? searchesPerBatch : rowsPerBatch);
+  }
+  const isWhole = tally.settled === of;
+  const plain = isWhole
+    ? await plainestOf(tally.kept.all(), {
+        solver,
+        onFound: (found, all) => {
+          onProgress?.(Math.floor(of * (1 - plainShare + (plainShare * found) / all)), of);
+          return !stopped();
+        },
+      })
+    : { found: tally.kept.all(), solves: 0 };
   return {
-    ...{ met, found, coverage: { ...namesOf(orders), solves, unsolved, premiseHolds } },
-    places: {
-      done: places,
-      of: house.airtightness.cases.length * weathers.length * doorPositions.length,
+    found: plain.found,
+    coverage: {
+      ...namesOf(places),
+      solves: tally.solves + plain.solves,
+      unsolved: tally.unsolved,
+      premiseHolds: tally.premiseHolds,
     },
+    settled: { done: tally.settled, of },
+    met: tally.met,
+    isStopped: stopped(),
   };
 }
 
-/** The order of settings. That of a fan that stalls was shown of its envelope only, so it counts for nothing. */
-function orderOf(at: SolvePlace, needed: ShownRange): readonly OrderedSwitch[] {
-  const { stalls, links } = at.compiled;
-  const stalling = new Set(
-    stalls?.links.flatMap((link) => {
-      const { role } = links[link]!;
-      return 'id' in role ? [role.id] : [];
-    }),
+async function solveBaselines(
+  places: readonly SearchedPlace[],
+  of: {
+    readonly solver: SituationSolver;
+    readonly tally: SearchTally;
+    readonly stopped: () => boolean;
+  },
+): Promise<void> {
+  const left = [...places];
+  const answers = answeredInOrder(
+    () => left.shift(),
+    ({ at, doors }) =>
+      of.solver.ask({ kind: 'pressures', at, states: [baselineOf(stateOf({}, doors))] }),
   );
-  return orderSettings(at, needed).map((each) =>
-    stalling.has(each.id) ? { ...each, lowering: each.settings, raising: each.settings } : each,
-  );
-}
-
-interface Block {
-  readonly states: readonly OperatingState[];
-  readonly lowering: boolean;
-  readonly raising: boolean;
-}
-
-/** The states to solve, in batches: those that may lower most, then those that may raise most. */
-function* blocksOf(
-  order: readonly OrderedSwitch[],
-  doors: OperatingState['doors'],
-): Generator<Block> {
-  const alike = order.every(({ lowering, raising }) => String(lowering) === String(raising));
-  for (const side of alike ? (['lowering'] as const) : (['lowering', 'raising'] as const)) {
-    const settings = order.map((each) => ({ id: each.id, settings: each[side] }));
-    const which = { lowering: side === 'lowering', raising: alike || side === 'raising' };
-    let states: OperatingState[] = [];
-    for (const each of combinationsOf(settings)) {
-      states.push(stateOf(each, doors));
-      if (states.length < rowsPerBatch) continue;
-      yield { states, ...which };
-      states = [];
-    }
-    if (states.length > 0) yield { states, ...which };
+  for await (const { question, answer } of answers) {
+    of.tally.takeBaseline(question, answer[0]);
+    if (of.stopped()) return;
   }
 }
 
-/** The range in which the premise of every ordered switch was shown. */
-function shownFor(order: readonly OrderedSwitch[]): ShownRange {
-  return {
-    fromPa: Math.max(-Infinity, ...order.map(({ shown }) => shown.fromPa)),
-    toPa: Math.min(Infinity, ...order.map(({ shown }) => shown.toPa)),
-  };
+/** Extremes with the plainest states that tie with those of low ones; as they are where it is ended before. */
+async function plainestOf(
+  extremes: readonly FoundExtreme[],
+  of: {
+    readonly solver: SituationSolver;
+    /** Told how many are found of all; answers whether to go on. */
+    readonly onFound: (found: number, all: number) => boolean;
+  },
+): Promise<{ readonly found: readonly FoundExtreme[]; readonly solves: number }> {
+  const found = [...extremes];
+  const low = [...extremes.entries()].filter(
+    ([, { kind }]) => kind !== 'highest' && kind !== 'largest rise',
+  );
+  const left = [...low];
+  let solves = 0;
+  let done = 0;
+  const answers = answeredInOrder(
+    () => left.shift(),
+    ([
+      ,
+      {
+        question: { state },
+        place,
+        pressures,
+      },
+    ]) =>
+      of.solver.ask({
+        kind: 'plainest',
+        at: place.at,
+        extreme: { state, order: place.order, pressures },
+      }),
+  );
+  for await (const { question: asked, answer } of answers) {
+    const [index, extreme] = asked;
+    found[index] = { ...extreme, question: extreme.place.question(answer.state) };
+    solves += answer.solves;
+    done += 1;
+    if (!of.onFound(done, low.length)) break;
+  }
+  return { found, solves };
 }
 
 function namesOf(
-  orders: readonly (readonly OrderedSwitch[])[],
+  places: readonly SearchedPlace[],
 ): Pick<OrderingCoverage, 'ordered' | 'notOrdered'> {
-  const ids = (orders[0] ?? []).map(({ id }) => id);
+  const ids = (places[0]?.order ?? []).map(({ id }) => id);
   const isOrdered = (index: number): boolean =>
-    orders.some((order) => order[index]!.lowering.length < order[index]!.settings.length);
+    places.some(({ order }) => order[index]!.lowering.length < order[index]!.settings.length);
   return {
     ordered: ids.filter((_, index) => isOrdered(index)),
     notOrdered: ids.filter((_, index) => !isOrdered(index)),

@@ -1,11 +1,10 @@
 import type { House } from '@evendraft/house';
 import { describe, expect, it } from 'vitest';
 import { compiled, device, fan, inventedHouse, weather } from '../../test-data/invented-house.js';
-import { situationAnswerer } from '../workers/answer-situations.js';
+import { workersInTurns } from '../../test-data/workers-in-turns.js';
 import {
   createSituationPool,
   type SituationPool,
-  type SituationReply,
   type SituationWorker,
 } from '../workers/situation-pool.js';
 import { listedSituations } from './listed-situations.js';
@@ -18,28 +17,6 @@ const house = compiled(
   }),
 );
 const always = { tryMs: 0, worthMs: 0 };
-
-/** Workers in this thread that answer after a number of turns, which differs from worker to worker. */
-function pool(workers: number): (of: House) => SituationPool {
-  let made = 0;
-  return (of) => createSituationPool(of, { workers, createWorker: () => slowWorker(made++) });
-}
-
-function slowWorker(index: number): SituationWorker {
-  const answer = situationAnswerer();
-  let heard: (reply: SituationReply) => void = () => undefined;
-  return {
-    postMessage(message) {
-      const reply = answer(structuredClone(message));
-      if (reply !== undefined) {
-        setTimeout(() => heard(structuredClone(reply)), (index % 3) * 4);
-      }
-    },
-    onMessage: (listener) => void (heard = listener),
-    onError: () => undefined,
-    terminate: () => undefined,
-  };
-}
 
 describe('situations solved one by one', () => {
   const run = (createPool?: (of: House) => SituationPool, stopped = () => false) => {
@@ -57,7 +34,7 @@ describe('situations solved one by one', () => {
     const alone = await run();
     expect(alone.all).toHaveLength(2 ** 3 * 2 * 12);
     for (const workers of [1, 2, 5]) {
-      const together = await run(pool(workers));
+      const together = await run(workersInTurns(workers));
       expect(together.all).toEqual(alone.all);
       expect(together.progress.at(-1)).toBe(alone.all.length);
       expect(together.progress.length).toBeLessThan(alone.progress.length);
@@ -69,7 +46,7 @@ describe('situations solved one by one', () => {
     const { all } = await solveListed(house, listedSituations(house), {
       createPool: (of) => {
         asked += 1;
-        return pool(2)(of);
+        return workersInTurns(2)(of);
       },
       onProgress: undefined,
       stopped: () => false,
@@ -84,7 +61,7 @@ describe('situations solved one by one', () => {
     const alone = await run(undefined, () => looks++ >= 50);
     expect(alone.all).toEqual(all.slice(0, 50));
     looks = 0;
-    const together = await run(pool(2), () => looks++ >= 4);
+    const together = await run(workersInTurns(2), () => looks++ >= 4);
     expect(together.all.length).toBeGreaterThan(1);
     expect(together.all.length).toBeLessThan(all.length);
     for (const each of together.all) expect(all).toContainEqual(each);

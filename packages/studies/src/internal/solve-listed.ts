@@ -79,7 +79,7 @@ async function byWorkers(
     while (next < of.count && !stopped()) {
       const first = next;
       next = Math.min(of.count, first + situationsAtOnce);
-      const chunk = await pool.solve(first, next);
+      const chunk = await pool.ask({ kind: 'situations', first, end: next });
       chunks.set(first, chunk);
       done += chunk.length;
       onProgress?.(done, of.count);

@@ -1,23 +1,21 @@
 import { compileHouse } from '@evendraft/house';
-import { listedSituations, type ListedSituations } from '../internal/listed-situations.js';
-import type { SituationReply, SituationRequest } from './situation-pool.js';
+import { situationAnswers, type AnswerSituations } from '../internal/situation-answers.js';
+import type { SituationReply, SituationRequest } from './situation-request.js';
 
 /**
- * The worker's side: keeps the house it was given and solves its situations.
+ * The worker's side: keeps the house it was given and answers what is asked of it.
  *
  * @returns a function that takes a request and returns its reply; a house needs none
  */
 export function situationAnswerer(): (request: SituationRequest) => SituationReply | undefined {
-  let situations: ListedSituations | undefined;
+  let answer: AnswerSituations | undefined;
   return (request) => {
     if (request.kind === 'house') {
       const result = compileHouse(request.house);
-      situations = result.ok ? listedSituations(result.compiled) : undefined;
+      answer = result.ok ? situationAnswers(result.compiled) : undefined;
       return undefined;
     }
-    if (situations === undefined) throw new Error('situations were asked for before their house');
-    const { solve } = situations;
-    const { first, end } = request;
-    return Array.from({ length: end - first }, (_, index) => solve(first + index));
+    if (answer === undefined) throw new Error('situations were asked for before their house');
+    return answer(request);
   };
 }

@@ -1,5 +1,11 @@
 import type { House } from '@evendraft/house';
-import type { StateBalance, UnsolvedState } from '../state-balance.js';
+import type {
+  Asked,
+  AskedKind,
+  SituationAnswers,
+  SituationReply,
+  SituationRequest,
+} from './situation-request.js';
 
 /** A worker as the pool sees it, in Node and in a browser alike. */
 export interface SituationWorker {
@@ -9,22 +15,11 @@ export interface SituationWorker {
   terminate(): void;
 }
 
-/** What the pool asks of a worker. */
-export type SituationRequest =
-  | { readonly kind: 'house'; readonly house: House }
-  | { readonly kind: 'situations'; readonly first: number; readonly end: number };
-
-/** What a worker answers to a request for situations. */
-export type SituationReply = readonly (StateBalance | UnsolvedState)[];
-
-/** Workers that hold one house and solve its situations. */
+/** Workers that hold one house and answer what is asked of its situations. */
 export interface SituationPool {
   readonly workers: number;
-  /**
-   * Solves the situations of the house from one place in the order of study up to another; the same result,
-   * bit for bit, whichever worker solves them. Rejects once the pool is closed.
-   */
-  solve(first: number, end: number): Promise<SituationReply>;
+  /** Answers a request, the same bit for bit whichever worker does; rejects once the pool is closed. */
+  ask<Kind extends AskedKind>(request: Asked<Kind>): Promise<SituationAnswers[Kind]>;
   /** Ends the workers. */
   close(): void;
 }
@@ -84,13 +79,14 @@ export function createSituationPool(
   }
   return {
     workers: count,
-    solve: (first, last) =>
-      new Promise((resolve, reject) => {
+    ask: <Kind extends AskedKind>(request: Asked<Kind>) =>
+      new Promise<SituationAnswers[Kind]>((resolve, reject) => {
         if (ended !== undefined) {
           reject(ended.reason as Error);
           return;
         }
-        waiting.push({ request: { kind: 'situations', first, end: last }, resolve, reject });
+        // A worker answers a request by what its kind is answered by.
+        waiting.push({ request, resolve: resolve as Task['resolve'], reject });
         dispatch();
       }),
     close: () => {

@@ -40,34 +40,22 @@ it('gives exact powers of two where they are', () => {
   expect(power(1e300, 0.5) / 1e150).toBeCloseTo(1, 13);
 });
 
-it('a power law gives the same flow in the loop of its exponent and in the loop of all exponents', () => {
-  const x = Float64Array.from({ length: 400 }, (_, k) => (k % 2 ? 1 : -1) * 10 ** (k / 40 - 7));
-  for (const exponent of [0.5, 0.573, 0.65, 0.9, 1]) {
-    const flows = [exponent, 0].map((recordClass) => {
-      const law = { kind: 'powerLaw', coefficientM3PerSPaN: 0.02, exponent } as const;
-      const records = new Float64Array(4 * x.length);
-      const [from, to] = [1.1, 1.3].map((density) => ({
-        densityKgPerM3: density,
-        logDensityRatio: 0.01,
-        logViscosityRatio: 0.02,
-      }));
-      x.forEach((_, k) => {
-        powerLaw.prepare(law, { from: from!, to: to!, scale: 1, records, at: 4 * k });
-      });
-      const state = {
-        pressureDifferencePa: x,
-        massFlowKgPerS: new Float64Array(x.length),
-        slopeKgPerSPa: new Float64Array(x.length),
-      };
-      powerLaw.block({ records, recordLength: 4, recordClass, begin: 0, end: x.length }, state);
-      return state;
-    });
-    const [own, general] = flows;
-    x.forEach((_, k) => {
-      expect(Math.abs(own!.massFlowKgPerS[k]! / general!.massFlowKgPerS[k]! - 1)).toBeLessThan(
-        4e-15,
-      );
-      expect(Math.abs(own!.slopeKgPerSPa[k]! / general!.slopeKgPerSPa[k]! - 1)).toBeLessThan(4e-15);
-    });
-  }
+it('a power law of exponent ½ gives by a root what the power gives', () => {
+  const x = Float64Array.from({ length: 400 }, (_, k) => (k % 2 ? 1 : -1) * 10 ** (k / 40 - 5));
+  const records = new Float64Array(4 * x.length);
+  const air = { densityKgPerM3: 1.1, logDensityRatio: 0.01, logViscosityRatio: 0.02 };
+  const law = { kind: 'powerLaw', coefficientM3PerSPaN: 0.02, exponent: 0.5 } as const;
+  x.forEach((_, k) => {
+    powerLaw.prepare(law, { from: air, to: air, scale: 1, records, at: 4 * k });
+  });
+  const state = {
+    pressureDifferencePa: x,
+    massFlowKgPerS: new Float64Array(x.length),
+    slopeKgPerSPa: new Float64Array(x.length),
+  };
+  powerLaw.block({ records, recordLength: 4, begin: 0, end: x.length }, state);
+  x.forEach((value, k) => {
+    const expected = Math.sign(value) * records[4 * k]! * power(Math.abs(value), 0.5);
+    expect(Math.abs(state.massFlowKgPerS[k]! / expected - 1)).toBeLessThan(4e-15);
+  });
 });

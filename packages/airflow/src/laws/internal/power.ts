@@ -46,19 +46,9 @@ export function powerFromHigh(x: number, high: number, n: number): number {
   return rest * table[rootsAt + (k & 255)]! * table[powersAt + (k >> 8) + 1023]!;
 }
 
-/** Logarithm of a positive x by one term, within 1e-6, for starting points. */
-export function roughLog2(x: number, high: number): number {
-  const exponent = (high >> 20) & 2047;
-  const centre = (high >>> 10) & 1022;
-  const r = x * table[powersAt + 2046 - exponent]! * table[centre]! - 1;
-  return exponent - 1023 + (table[centre + 1]! + r * 1.4426950408889634);
-}
-
-/** 2^y by one term, within 1e-6 of itself, for |y| up to 1000. */
-export function roughExp2(y: number): number {
-  const k = Math.floor(256 * y + 0.5);
-  const rest = 1 + (y - k * 0.00390625) * 0.6931471805599453;
-  return rest * table[rootsAt + (k & 255)]! * table[powersAt + (k >> 8) + 1023]!;
+/** The table below, for loops that are compiled from another language and give the same powers to the bit. */
+export function powerTable(): Float64Array {
+  return table.slice();
 }
 
 // A double and its bits. These are not exported: an array that is exported is loaded anew at every use.

@@ -27,20 +27,19 @@ export function powerProblems(
   law: { readonly coefficientM3PerSPaN: number; readonly exponent: number },
   prefix = '',
 ): LawProblem[] {
-  return [
-    ...rangeProblems({
-      field: `${prefix}coefficientM3PerSPaN`,
-      value: law.coefficientM3PerSPaN,
-      least: 1e-12,
-      most: 1e4,
-      unit: 'm3/(s Pa^n)',
-    }),
-    ...rangeProblems({
-      field: `${prefix}exponent`,
-      value: law.exponent,
-      least: 0.5,
-      most: 1,
-      unit: '(-)',
-    }),
-  ];
+  const coefficient = rangeProblems({
+    field: `${prefix}coefficientM3PerSPaN`,
+    value: law.coefficientM3PerSPaN,
+    least: 1e-12,
+    most: 1e4,
+    unit: 'm3/(s Pa^n)',
+  });
+  const exponent = rangeProblems({
+    field: `${prefix}exponent`,
+    value: law.exponent,
+    least: 0.5,
+    most: 1,
+    unit: '(-)',
+  });
+  return exponent.length === 0 ? coefficient : [...coefficient, ...exponent];
 }

@@ -5,6 +5,8 @@ import { plainText } from '../../internal/plain-text.js';
 const perColumn = 0.58;
 /** The same for capitals and the widest small letters [-]. */
 const perWideLetter = 0.78;
+/** More than a list of every device that a house may have, with names as long as they may be [-]. */
+const lettersAtMost = 1500;
 
 /**
  * About how wide a text will be, rather too wide than too narrow: the reader's font is not known.
@@ -19,51 +21,50 @@ export function textWidth(text: string, size: number): number {
 }
 
 /**
- * A text that fits into a width; what is cut leaves an ellipsis.
+ * A text broken into lines that fit into a width, at blanks, or within a word that no line has room for. Nothing is
+ * cut, so that no name becomes another; only a text that is longer than any that a house file can hold ends in `…`.
  *
  * @param text - any text, e.g. a name from a house file
- * @param width - the room there is [px]
- * @param size - size of the text [px]
- * @returns one line
- */
-export function fitText(text: string, width: number, size: number): string {
-  const plain = plainText(text);
-  if (textWidth(plain, size) <= width) return plain;
-  const kept: string[] = [];
-  let used = textWidth('…', size);
-  for (const grapheme of graphemesOf(plain.slice(0, 400))) {
-    used += textWidth(grapheme, size);
-    if (used > width) break;
-    kept.push(grapheme);
-  }
-  return `${kept.join('').trimEnd()}…`;
-}
-
-/**
- * A text broken into lines that fit into a width; the last line takes what is left, cut if need be.
- *
- * @param text - any text
- * @param room - width and size of the text [px], and how many lines at most [-]
+ * @param room - width of a line and size of the text [px]
  * @returns at least one line
  */
 export function wrapLabel(
   text: string,
-  room: { readonly width: number; readonly size: number; readonly lines: number },
+  room: { readonly width: number; readonly size: number },
 ): readonly string[] {
   const { width, size } = room;
-  const words = plainText(text).slice(0, 1000).split(' ');
+  const plain = plainText(text);
+  const kept = plain.length > lettersAtMost ? `${plain.slice(0, lettersAtMost)}…` : plain;
   const lines: string[] = [];
-  let line = words.shift() ?? '';
-  while (words.length > 0 && lines.length < room.lines - 1) {
-    const next = words[0] ?? '';
-    if (textWidth(`${line} ${next}`, size) <= width) {
-      line = `${line} ${next}`;
-      words.shift();
-    } else {
-      lines.push(fitText(line, width, size));
-      line = '';
-      line = words.shift() ?? '';
+  let line = '';
+  for (const word of kept.split(' ').flatMap((each) => pieces(each, room))) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line === '' || textWidth(longer, size) <= width) line = longer;
+    else {
+      lines.push(line);
+      line = word;
     }
   }
-  return [...lines, fitText([line, ...words].join(' '), width, size)];
+  return [...lines, line];
+}
+
+/** A word in pieces of which each fits a line; most words are one. */
+function pieces(
+  word: string,
+  { width, size }: { readonly width: number; readonly size: number },
+): readonly string[] {
+  if (textWidth(word, size) <= width) return [word];
+  const found: string[] = [];
+  let piece = '';
+  let used = 0;
+  for (const grapheme of graphemesOf(word)) {
+    const more = textWidth(grapheme, size);
+    if (piece !== '' && used + more > width) {
+      found.push(piece);
+      [piece, used] = ['', 0];
+    }
+    piece += grapheme;
+    used += more;
+  }
+  return [...found, piece];
 }

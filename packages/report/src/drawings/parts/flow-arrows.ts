@@ -1,6 +1,6 @@
 import { markup, type Markup } from '../../internal/markup.js';
 import type { SectionFlow } from '../house-section-data.js';
-import { fitText } from './fit-text.js';
+import { freePlace } from './free-place.js';
 import { ink, label, line, px, type Box } from './marks.js';
 import type { SectionPlaces } from './section-places.js';
 import { spreadLabels } from './spread-labels.js';
@@ -10,6 +10,10 @@ export interface FlowArrowsPlace {
   readonly places: SectionPlaces;
   /** The flow of the widest arrow [m³/s]. */
   readonly mostFlow: number;
+  /** The number under which the list beside the drawing names a flow. */
+  readonly numberOf: (flow: SectionFlow) => number;
+  /** The words of the zones, which numbers between zones keep clear of [px]. */
+  readonly words: readonly Box[];
 }
 
 interface Arrow {
@@ -26,35 +30,62 @@ const leastShare = 0.01;
 const arrowsASide = 8;
 const widest = 13;
 /** How far an arrow to outdoors reaches beyond the wall [px]. */
-const reach = 34;
+const reach = 32;
 /** How far it reaches into the zone [px]. */
 const inwards = 10;
-const apart = 27;
+/** From the end of an arrow to the middle of its number [px]. */
+const numberBeyond = 11;
+const apart = 22;
 
 /**
- * Arrows of the flows, as wide as the flow. What was made for air goes through the wall that its zone
- * stands at, leakage through the other one if it can; a thin line leads to a zone that stands at none.
+ * The flows of one state that are drawn: the largest, through the walls of each side, and all between zones.
  *
  * @param flows - flows of one state
  * @param place - zones and scale
+ * @returns the largest first
+ */
+export function drawnFlows(
+  flows: readonly SectionFlow[],
+  place: Pick<FlowArrowsPlace, 'places' | 'mostFlow'>,
+): readonly SectionFlow[] {
+  const room = { left: arrowsASide, right: arrowsASide };
+  return flows
+    .filter(({ volumeFlowM3PerS }) => Math.abs(volumeFlowM3PerS) >= leastShare * place.mostFlow)
+    .sort((a, b) => Math.abs(b.volumeFlowM3PerS) - Math.abs(a.volumeFlowM3PerS))
+    .filter((flow) => {
+      if (!isOuter(flow)) return true;
+      const side = sideOf(flow, place.places);
+      room[side] -= 1;
+      return room[side] >= 0;
+    });
+}
+
+/**
+ * Arrows of the flows, as wide as the flow, each with its number. What was made for air goes through the wall that
+ * its zone stands at, leakage through the other one if it can; a thin line leads to a zone that stands at none.
+ *
+ * @param flows - flows that are drawn
+ * @param place - zones, scale and numbers
  * @returns SVG
  */
 export function flowArrows(flows: readonly SectionFlow[], place: FlowArrowsPlace): Markup {
-  const seen = flows
-    .filter(({ volumeFlowM3PerS }) => Math.abs(volumeFlowM3PerS) >= leastShare * place.mostFlow)
-    .sort((a, b) => Math.abs(b.volumeFlowM3PerS) - Math.abs(a.volumeFlowM3PerS));
-  const outer = seen.filter(({ from, to }) => (from === undefined) !== (to === undefined));
-  const inner = seen.filter(({ from, to }) => from !== undefined && to !== undefined);
   const through = (side: Side): readonly SectionFlow[] =>
-    outer.filter((flow) => sideOf(flow, place) === side).slice(0, arrowsASide);
+    flows.filter((flow) => isOuter(flow) && sideOf(flow, place.places) === side);
   return markup`${[
     ...wallArrows(through('left'), 'left', place),
     ...wallArrows(through('right'), 'right', place),
-    ...inner.flatMap((flow) => innerArrow(flow, place)),
+    ...innerArrows(
+      flows.filter((flow) => !isOuter(flow)),
+      place,
+    ),
   ]}`;
 }
 
-function sideOf(flow: SectionFlow, { places }: FlowArrowsPlace): Side {
+function isOuter({ from, to }: SectionFlow): boolean {
+  return (from === undefined) !== (to === undefined);
+}
+
+function sideOf(flow: SectionFlow, places: SectionPlaces): Side {
   const box = boxOf(flow.from ?? flow.to, places);
   if (box === undefined) return 'left';
   const atLeft = box.x <= places.walls.left + 1;
@@ -91,23 +122,39 @@ function wallArrows(
         ? [line([inside, y], [edge - out * 4, middle], { color: ink.soft, dash: '2 2' })]
         : []),
       arrow({ flow, size: sizeOf(flow, place), from: [ends[0], y], to: [ends[1], y] }),
-      label(fitText(flow.name, places.sideRoom + 14, 10.5), {
-        x: wall + out * (places.sideRoom - 1),
-        y: y - 9,
-        size: 10.5,
-        anchor: out < 0 ? 'start' : 'end',
-        halo: true,
-      }),
+      arrowNumber(flow, place, [outside + out * numberBeyond, y]),
     ];
   });
+}
+
+/** The number of a flow on a round ground, so that it can be read over lines and hatches. */
+function arrowNumber(
+  flow: SectionFlow,
+  { numberOf }: FlowArrowsPlace,
+  [x, y]: readonly [number, number],
+): Markup {
+  return markup`${[
+    markup`<circle cx="${px(x)}" cy="${px(y)}" r="8" fill="${ink.paper}" stroke="${ink.soft}"/>`,
+    label(String(numberOf(flow)), { x, y: y + 3.8, anchor: 'middle', size: 10.5, bold: true }),
+  ]}`;
 }
 
 function boxOf(name: string | undefined, places: SectionPlaces): Box | undefined {
   return places.zones.find(({ zone }) => zone === name)?.box;
 }
 
-/** Through the wall or the floor between two zones. */
-function innerArrow(flow: SectionFlow, place: FlowArrowsPlace): readonly Markup[] {
+/** Through the walls and floors between zones; what passes the same one stands side by side. */
+function innerArrows(flows: readonly SectionFlow[], place: FlowArrowsPlace): readonly Markup[] {
+  const before = new Map<string, number>();
+  return flows.flatMap((flow) => {
+    const pair = JSON.stringify([flow.from, flow.to].sort());
+    const index = before.get(pair) ?? 0;
+    before.set(pair, index + 1);
+    return innerArrow(flow, index, place);
+  });
+}
+
+function innerArrow(flow: SectionFlow, index: number, place: FlowArrowsPlace): readonly Markup[] {
   const backwards = flow.volumeFlowM3PerS < 0;
   const from = boxOf(backwards ? flow.to : flow.from, place.places);
   const to = boxOf(backwards ? flow.from : flow.to, place.places);
@@ -117,19 +164,52 @@ function innerArrow(flow: SectionFlow, place: FlowArrowsPlace): readonly Markup[
   if (beside) {
     const rightwards = from.x < to.x;
     const wall = rightwards ? to.x : from.x;
-    const y = Math.min(from.y + from.height, to.y + to.height) - 12;
+    const y = Math.min(from.y + from.height, to.y + to.height) - 12 - 22 * index;
     const step = rightwards ? 13 : -13;
-    return [arrow({ flow, size, from: [wall - step, y], to: [wall + step, y] })];
+    return [
+      arrow({ flow, size, from: [wall - step, y], to: [wall + step, y] }),
+      innerNumber(flow, place, [
+        [wall - step - Math.sign(step) * numberBeyond, y],
+        [wall + step + Math.sign(step) * numberBeyond, y],
+        [wall, y - numberBeyond - size / 2 - 2],
+      ]),
+    ];
   }
   const [left, right] = [Math.max(from.x, to.x), Math.min(from.x + from.width, to.x + to.width)];
-  const x = left + (right - left) * 0.16;
+  const x = Math.min(left + 22 + 38 * index, right - 14);
   const upwards = to.y < from.y;
   const floor = upwards ? from.y : to.y;
   const step = upwards ? -13 : 13;
-  return [arrow({ flow, size, from: [x, floor - step], to: [x, floor + step] })];
+  const aside = numberBeyond + size / 2 + 3;
+  return [
+    arrow({ flow, size, from: [x, floor - step], to: [x, floor + step] }),
+    innerNumber(flow, place, [
+      [x + aside, floor + 11],
+      [x + aside, floor - 11],
+      [x - aside, floor + 11],
+      [x - aside, floor - 11],
+    ]),
+  ];
 }
 
-function sizeOf({ volumeFlowM3PerS }: SectionFlow, { mostFlow }: FlowArrowsPlace): number {
+/** The number of a flow between zones at the first place that is clear of words. */
+function innerNumber(
+  flow: SectionFlow,
+  place: FlowArrowsPlace,
+  at: readonly [Point, ...Point[]],
+): Markup {
+  const disc = ([x, y]: Point): Box => ({ x: x - 8, y: y - 8, width: 16, height: 16 });
+  const [first, ...others] = at;
+  const box = freePlace([disc(first), ...others.map(disc)], { curves: [], texts: place.words });
+  return arrowNumber(flow, place, [box.x + 8, box.y + 8]);
+}
+
+type Point = readonly [number, number];
+
+function sizeOf(
+  { volumeFlowM3PerS }: SectionFlow,
+  { mostFlow }: Pick<FlowArrowsPlace, 'mostFlow'>,
+): number {
   return Math.max(1.4, (widest * Math.abs(volumeFlowM3PerS)) / mostFlow);
 }
 

@@ -26,7 +26,7 @@ export function svgDrawing(parts: SvgParts): string {
   const width = px(parts.width);
   const height = px(parts.height);
   const words = `${id}-title ${id}-desc`;
-  return markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="${words}" font-family="${fonts}" font-size="${textSize}" fill="${ink.line}"><title id="${id}-title">${title}</title><desc id="${id}-desc">${description}</desc>${hatches(id)}<rect width="${width}" height="${height}" fill="${ink.paper}"/>${body}</svg>`
+  return markup`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" preserveAspectRatio="xMinYMin meet" width="${width}" height="${height}" role="img" aria-labelledby="${words}" font-family="${fonts}" font-size="${textSize}" fill="${ink.line}"><title id="${id}-title">${title}</title><desc id="${id}-desc">${description}</desc>${hatches(id)}<rect width="${width}" height="${height}" fill="${ink.paper}"/>${body}</svg>`
     .finished;
 }
 

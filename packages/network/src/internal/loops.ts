@@ -1,0 +1,98 @@
+import { powerTable } from '@evendraft/airflow';
+import { loopsCode } from './loops-code.js';
+
+/**
+ * The compiled loops; their sources, with what each does, are in `loops/` of this package. A network, a matrix, records
+ * and a vector are given by their address in memory.
+ */
+export interface Loops {
+  differences(network: number): void;
+  chords(network: number): void;
+  tangents(network: number): void;
+  bendsAtTrial(network: number): void;
+  bendsAfterStep(network: number): void;
+  powerLaw(network: number, records: number, begin: number, end: number): void;
+  powerLawInverse(network: number, records: number, begin: number, end: number): void;
+  sums(network: number): void;
+  tangentSums(network: number): void;
+  bendSums(network: number): void;
+  goAlong(network: number, t: number): void;
+  takeResidual(network: number): void;
+  slopeAlong(network: number, vector: number): number;
+  greatestThrough(network: number): number;
+  greatestResidual(network: number, leastPart: number): number;
+  fill(network: number, matrix: number): void;
+  /** 1 where every pivot was sound, else 0. */
+  factorize(matrix: number): number;
+  solve(matrix: number, vector: number): void;
+}
+
+/** A memory, the loops that work on it, and how much of it is taken. */
+export interface LoopMemory {
+  readonly buffer: ArrayBuffer;
+  readonly loops: Loops;
+  used: number;
+}
+
+/** What is used of the platform's WebAssembly, whose types belong to no version of the language. */
+interface Platform {
+  readonly WebAssembly?: {
+    readonly Module: new (code: Uint8Array) => object;
+    readonly Memory: new (size: { readonly initial: number }) => { readonly buffer: ArrayBuffer };
+    readonly Instance: new (module: object, imports: object) => { readonly exports: unknown };
+  };
+  atob(base64: string): string;
+}
+
+const bytesAPage = 65_536;
+let compiled: object | undefined;
+
+/**
+ * A new memory with the loops.
+ *
+ * @param bytes - its size, at least [bytes]
+ * @throws {Error} where the platform allows no WebAssembly
+ */
+export function createLoopMemory(bytes: number): LoopMemory {
+  const { WebAssembly, atob } = globalThis as unknown as Platform;
+  if (WebAssembly === undefined) {
+    throw new Error(
+      "Evendraft solves networks with WebAssembly, which is switched off here: allow it, in a browser by script-src 'wasm-unsafe-eval' in the content security policy, in Node by leaving out --jitless.",
+    );
+  }
+  compiled ??= new WebAssembly.Module(Uint8Array.from(atob(loopsCode), (one) => one.charCodeAt(0)));
+  const memory = new WebAssembly.Memory({ initial: Math.ceil(bytes / bytesAPage) });
+  const instance = new WebAssembly.Instance(compiled, { env: { memory } });
+  // The loops find the table of powers at the start.
+  const table = powerTable();
+  new Float64Array(memory.buffer).set(table);
+  return {
+    buffer: memory.buffer,
+    loops: asObject(instance.exports as Loops),
+    used: table.byteLength,
+  };
+}
+
+/** Exports are looked up by name at every call, which costs as much as a loop; the fields of an object are not. */
+function asObject(exports: Loops): Loops {
+  return {
+    differences: exports.differences,
+    chords: exports.chords,
+    tangents: exports.tangents,
+    bendsAtTrial: exports.bendsAtTrial,
+    bendsAfterStep: exports.bendsAfterStep,
+    powerLaw: exports.powerLaw,
+    powerLawInverse: exports.powerLawInverse,
+    sums: exports.sums,
+    tangentSums: exports.tangentSums,
+    bendSums: exports.bendSums,
+    goAlong: exports.goAlong,
+    takeResidual: exports.takeResidual,
+    slopeAlong: exports.slopeAlong,
+    greatestThrough: exports.greatestThrough,
+    greatestResidual: exports.greatestResidual,
+    fill: exports.fill,
+    factorize: exports.factorize,
+    solve: exports.solve,
+  };
+}
