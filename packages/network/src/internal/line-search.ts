@@ -29,8 +29,8 @@ const tiny = 1e-9;
  * @returns false when no point was found
  */
 export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
-  const { trial, step, iteration, loops, address } = kernel;
-  const start = loops.slopeAlong(address, step.byteOffset);
+  const { trial, iteration, loops, address, stepAddress } = kernel;
+  const start = loops.slopeAlong(address, stepAddress);
   let t = 1;
   let low = 0;
   let slopeLow = start;
@@ -41,7 +41,7 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
     loops.goAlong(address, t);
     sweepLinks(kernel, trial);
     iteration.lawSweeps++;
-    const slope = loops.slopeAlong(address, step.byteOffset);
+    const slope = loops.slopeAlong(address, stepAddress);
     const excess = residualExcess(kernel, tolerance);
     iteration.excess = excess;
     const least = iteration.leastExcess;

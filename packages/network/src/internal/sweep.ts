@@ -25,8 +25,8 @@ export function evaluate({ loops, address, links }: Kernel, group: KernelGroup):
 }
 
 /** The matrix d residual / d pressure from the slopes of the last sweep. */
-export function fillMatrix({ loops, address }: Kernel, { record }: ZoneMatrix): void {
-  loops.fill(address, record.byteOffset);
+export function fillMatrix({ loops, address }: Kernel, matrix: ZoneMatrix): void {
+  loops.fill(address, matrix.address);
 }
 
 /**
