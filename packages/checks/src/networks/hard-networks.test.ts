@@ -17,9 +17,9 @@ it('solves and encloses hard networks of 64 to 263 zones', () => {
   const outcome = tryHardNetworks(1, 200, { least: 64, most: 263 });
   expect(outcome.failed).toEqual([]);
   expect(outcome.notEnclosed).toEqual([]);
-  // Without balancing zones that lag behind one by one it was 9.4, for networks a little larger.
+  // Without balancing zones that lag behind one by one it is beyond 9.
   expect(outcome.iterations / outcome.tried).toBeLessThan(6.8);
-  // These ended where rounding hid the way along the last step.
+  // Here rounding can hide the way along the last step.
   const later = [536, 753].map((seed) => tryHardNetworks(seed, 1, { least: 64, most: 263 }));
   expect(later.flatMap(({ failed }) => failed)).toEqual([]);
 }, 60_000);
