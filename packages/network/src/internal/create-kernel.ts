@@ -46,77 +46,78 @@ export function createKernel(description: NetworkDescription, index: Description
     (sum, { recordLength, members }) => sum + recordLength * members.length,
     0,
   );
-  const arrays = inOneMemory(
-    8 * (records + 16 * linkCount + 20 * nodeCount + 256) + bytesOfMatrices(layout),
-    (arena) => arraysOf({ layout, groups, zoneCount, nodeCount, linkCount, interior }, arena),
-  );
-  const kernel: Kernel = {
-    zoneCount,
-    boundaryCount: boundaries.length,
-    linkCount,
-    placeOfZone: place.slice(0, zoneCount),
-    from,
-    to,
-    laws,
-    descriptions,
-    twoWay,
+  // All numbers by link and by node, counted generously.
+  const bytes = 8 * (records + 24 * linkCount + 32 * nodeCount + 64) + bytesOfMatrices(layout);
+  const kernel = inOneMemory(bytes, (arena): Kernel => {
+    const arrays = arraysOf({ layout, groups, zoneCount, nodeCount, linkCount, interior }, arena);
+    return {
+      zoneCount,
+      boundaryCount: boundaries.length,
+      linkCount,
+      placeOfZone: place.slice(0, zoneCount),
+      from,
+      to,
+      laws,
+      descriptions,
+      twoWay,
 
-    described: describedNumbers(description, place, { from, to }),
-    nodeTemperatureC: new Float64Array(nodeCount).fill(NaN),
-    nodeDensityKgPerM3: new Float64Array(nodeCount).fill(NaN),
-    nodeLogDensityRatio: new Float64Array(nodeCount),
-    nodeLogViscosityRatio: new Float64Array(nodeCount),
-    scale: new Float64Array(linkCount).fill(NaN),
-    drivePa: new Float64Array(linkCount),
-    preparation: {
-      from: inletAir(reference),
-      to: inletAir(reference),
-      scale: 1,
-      records: new Float64Array(0),
-      at: 0,
-    },
+      described: describedNumbers(description, { place, from, to }, arena),
+      nodeTemperatureC: arena.floats(nodeCount).fill(NaN),
+      nodeDensityKgPerM3: arena.floats(nodeCount).fill(NaN),
+      nodeLogDensityRatio: arena.floats(nodeCount),
+      nodeLogViscosityRatio: arena.floats(nodeCount),
+      scale: arena.floats(linkCount).fill(NaN),
+      drivePa: arena.floats(linkCount),
+      preparation: {
+        from: inletAir(reference),
+        to: inletAir(reference),
+        scale: 1,
+        records: new Float64Array(0),
+        at: 0,
+      },
 
-    inForce: { zoneAir: true, boundaryAir: true, scale: true, drives: true, pressures: true },
-    verdict: undefined,
-    activeCount: 0,
-    activeLink: new Int32Array(linkCount),
-    activePlace: new Int32Array(linkCount).fill(-1),
-    activeFrom: new Int32Array(linkCount),
-    activeTo: new Int32Array(linkCount),
-    interiorCount: 0,
+      inForce: { zoneAir: true, boundaryAir: true, scale: true, drives: true, pressures: true },
+      verdict: undefined,
+      activeCount: 0,
+      activeLink: arena.ints(linkCount),
+      activePlace: arena.ints(linkCount).fill(-1),
+      activeFrom: arena.ints(linkCount),
+      activeTo: arena.ints(linkCount),
+      interiorCount: 0,
 
-    iteration: {
-      converged: false,
-      iterations: 0,
-      lawSweeps: 0,
-      // No number yet, and no integer: an object whose fields change their kind is slower to read.
-      excess: NaN,
-      leastExcess: NaN,
-      credit: 0,
-    },
-    rounding: new Float64Array(zoneCount),
-    target: new Float64Array(zoneCount),
-    // Field by field: an object that is spread out of another is slower to read.
-    groups: arrays.groups,
-    laggards: arrays.laggards,
-    links: arrays.links,
-    pressure: arrays.pressure,
-    trial: arrays.trial,
-    step: arrays.step,
-    bend: arrays.bend,
-    residual: arrays.residual,
-    through: arrays.through,
-    slopeSum: arrays.slopeSum,
-    interiorLink: arrays.interiorLink,
-    interiorEntry: arrays.interiorEntry,
-    matrix: arrays.matrix,
-    chords: arrays.chords,
-    loops: arrays.loops,
-    record: arrays.record,
-    address: arrays.record.byteOffset,
-    stepAddress: arrays.step.byteOffset,
-    bendAddress: arrays.bend.byteOffset,
-  };
+      iteration: {
+        converged: false,
+        iterations: 0,
+        lawSweeps: 0,
+        // No number yet, and no integer: an object whose fields change their kind is slower to read.
+        excess: NaN,
+        leastExcess: NaN,
+        credit: 0,
+      },
+      rounding: arena.floats(zoneCount),
+      target: arena.floats(zoneCount),
+      // Field by field: an object that is spread out of another is slower to read.
+      groups: arrays.groups,
+      laggards: arrays.laggards,
+      links: arrays.links,
+      pressure: arrays.pressure,
+      trial: arrays.trial,
+      step: arrays.step,
+      bend: arrays.bend,
+      residual: arrays.residual,
+      through: arrays.through,
+      slopeSum: arrays.slopeSum,
+      interiorLink: arrays.interiorLink,
+      interiorEntry: arrays.interiorEntry,
+      matrix: arrays.matrix,
+      chords: arrays.chords,
+      loops: arrays.loops,
+      record: arrays.record,
+      address: arrays.record.byteOffset,
+      stepAddress: arrays.step.byteOffset,
+      bendAddress: arrays.bend.byteOffset,
+    };
+  });
   setScenario(kernel, { count: 1 }, 0);
   describeChords(kernel);
   return kernel;
@@ -195,13 +196,13 @@ function arraysOf(
 
 function describedNumbers(
   { zones, boundaries, links, outdoorAir }: NetworkDescription,
-  place: Int32Array,
-  { from, to }: { readonly from: Int32Array; readonly to: Int32Array },
+  { place, from, to }: { readonly [Name in 'place' | 'from' | 'to']: Int32Array },
+  arena: Arena,
 ): DescribedNumbers {
   const nodeCount = zones.length + boundaries.length;
-  const heightM = new Float64Array(nodeCount);
-  const temperatureC = new Float64Array(nodeCount);
-  const densityKgPerM3 = new Float64Array(nodeCount);
+  const heightM = arena.floats(nodeCount);
+  const temperatureC = arena.floats(nodeCount);
+  const densityKgPerM3 = arena.floats(nodeCount);
   for (let node = 0; node < nodeCount; node++) {
     const { heightM: height, air } = zones[node] ?? boundaries[node - zones.length]!;
     const at = place[node]!;
@@ -209,10 +210,10 @@ function describedNumbers(
     temperatureC[at] = air.temperatureC;
     densityKgPerM3[at] = air.densityKgPerM3;
   }
-  const fromRiseM = new Float64Array(links.length);
-  const toRiseM = new Float64Array(links.length);
-  const columnRiseM = new Float64Array(links.length);
-  const columnDensityKgPerM3 = new Float64Array(links.length);
+  const fromRiseM = arena.floats(links.length);
+  const toRiseM = arena.floats(links.length);
+  const columnRiseM = arena.floats(links.length);
+  const columnDensityKgPerM3 = arena.floats(links.length);
   for (let link = 0; link < links.length; link++) {
     const { fromHeightM, toHeightM, columnAir } = links[link]!;
     fromRiseM[link] = fromHeightM - heightM[from[link]!]!;
@@ -229,7 +230,7 @@ function describedNumbers(
     toRiseM,
     columnRiseM,
     columnDensityKgPerM3,
-    chordSlope: new Float64Array(links.length),
-    chordFlow: new Float64Array(links.length),
+    chordSlope: arena.floats(links.length),
+    chordFlow: arena.floats(links.length),
   };
 }
