@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import {
   compare,
   renderComparison,
@@ -92,7 +93,7 @@ export async function compareCommand(
     if (!known) return exitCode.stopped;
   }
   if (result.leftOut.length === names.length) {
-    for (const each of result.leftOut) streams.err(`${file}: ${each}.\n`);
+    for (const each of result.leftOut) streams.err(`${visibleControls(file)}: ${each}.\n`);
     return exitCode.wrongInput;
   }
   streams.out(

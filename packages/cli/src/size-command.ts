@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import {
   renderJson,
   renderSizing,
@@ -67,7 +68,7 @@ export async function sizeCommand(
   );
   if (result === undefined) return exitCode.stopped;
   if (result.status === 'not possible') {
-    streams.err(`${file}: ${result.why}.\n`);
+    streams.err(`${visibleControls(file)}: ${result.why}.\n`);
     return exitCode.wrongInput;
   }
   const { sizing } = result;
