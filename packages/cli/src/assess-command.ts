@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import {
   assess,
   beyondLimits,
@@ -147,7 +148,7 @@ async function prepare(
   };
   const browser = flags.pdf === undefined ? undefined : await findBrowser();
   if (browser !== undefined && 'problem' in browser) {
-    streams.err(`--pdf: ${browser.problem}\n`);
+    streams.err(`--pdf: ${visibleControls(browser.problem)}\n`);
     return undefined;
   }
   const all: ReportTargets =
@@ -246,9 +247,9 @@ async function writeAsked(
   });
   const say = flags.json ? streams.err : streams.out;
   for (const report of written) {
-    if ('paths' in report) say(`\n${writtenWords(report)}\n`);
+    if ('paths' in report) say(`\n${visibleControls(writtenWords(report))}\n`);
     else if ('stopped' in report) {
-      streams.err(`Stopped: ${report.flag} ${report.target} was not written.\n`);
+      streams.err(`Stopped: ${report.flag} ${visibleControls(report.target)} was not written.\n`);
     } else {
       streams.err(`${unwrittenWords(report)}\n`);
     }
@@ -257,7 +258,8 @@ async function writeAsked(
 }
 
 function unwrittenWords(report: Extract<WrittenReport, { problem: unknown }>): string {
-  return `${report.flag} ${report.target}: the report could not be written there: ${report.problem}.`;
+  const { flag, target, problem } = report;
+  return visibleControls(`${flag} ${target}: the report could not be written there: ${problem}.`);
 }
 
 function writtenWords({ flag, paths }: Extract<WrittenReport, { paths: unknown }>): string {

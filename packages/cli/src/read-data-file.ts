@@ -1,13 +1,14 @@
-import { readFile } from 'node:fs/promises';
 import {
   formatIssue,
   textIssues,
+  visibleControls,
   withPosition,
   type Issue,
   type IssueCatalogue,
 } from '@evendraft/text';
 import { readDocument } from '@evendraft/text/read';
 import type { CommandStreams } from './command-streams.js';
+import { readBytes } from './read-bytes.js';
 import { whyUnreadable } from './why-unreadable.js';
 
 /** What a file beside the house file is to be. */
@@ -42,9 +43,9 @@ export async function readDataFile<Value>(
 ): Promise<Value | undefined> {
   let bytes: Uint8Array;
   try {
-    bytes = await readFile(file);
+    bytes = await readBytes(file);
   } catch (error) {
-    streams.err(`${kind.flag} ${file}: ${whyUnreadable(error, kind.what)}\n`);
+    streams.err(`${kind.flag} ${visibleControls(file)}: ${whyUnreadable(error, kind.what)}\n`);
     return undefined;
   }
   const read = readDocument(bytes, { file });
@@ -52,7 +53,7 @@ export async function readDataFile<Value>(
   if (result.ok) return result.value;
   const catalogue = new Map([...textIssues, ...kind.issues]);
   for (const issue of result.issues) streams.err(`${formatIssue(located(issue), catalogue)}\n`);
-  streams.err(`${file}: ${kind.lost} cannot be used; nothing was calculated.\n`);
+  streams.err(`${visibleControls(file)}: ${kind.lost} cannot be used; nothing was calculated.\n`);
   return undefined;
 
   function located(issue: Issue): Issue {

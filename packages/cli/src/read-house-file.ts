@@ -1,6 +1,7 @@
-import { readFile } from 'node:fs/promises';
+import { printableJson, visibleControls } from '@evendraft/text';
 import { formatIssue, houseIssues, readHouse, type House, type Issue } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
+import { readBytes } from './read-bytes.js';
 import { whyUnreadable } from './why-unreadable.js';
 
 /**
@@ -18,20 +19,19 @@ export async function readHouseFile(
 ): Promise<House | undefined> {
   let bytes: Uint8Array;
   try {
-    bytes = await readFile(file);
+    bytes = await readBytes(file);
   } catch (error) {
-    streams.err(`${file}: ${whyUnreadable(error, 'a house file')}\n`);
+    streams.err(`${visibleControls(file)}: ${whyUnreadable(error, 'a house file')}\n`);
     return undefined;
   }
   const result = readHouse(bytes, { file });
   const issues: readonly Issue[] = result.ok ? result.warnings : result.issues;
-  if (json && !result.ok)
-    streams.out(`${JSON.stringify({ issues: issues.map(described) }, null, 2)}\n`);
+  if (json && !result.ok) streams.out(`${printableJson({ issues: issues.map(described) })}\n`);
   else for (const issue of issues) streams.err(`${formatIssue(issue, houseIssues)}\n`);
   if (!result.ok) {
     const errors = issues.filter((issue) => issue.severity === 'error').length;
     streams.err(
-      `${file}: ${errors} ${errors === 1 ? 'error' : 'errors'}; nothing was calculated.\n`,
+      `${visibleControls(file)}: ${errors} ${errors === 1 ? 'error' : 'errors'}; nothing was calculated.\n`,
     );
     return undefined;
   }

@@ -1,7 +1,7 @@
-import { readFile } from 'node:fs/promises';
-import { textIssues } from '@evendraft/text';
+import { textIssues, visibleControls } from '@evendraft/text';
 import { formatIssue, readYear, yearIssues, type YearOfWeather } from 'evendraft';
 import type { CommandStreams } from './command-streams.js';
+import { readBytes } from './read-bytes.js';
 import { whyUnreadable } from './why-unreadable.js';
 
 const catalogue = new Map([...textIssues, ...yearIssues]);
@@ -19,14 +19,18 @@ export async function readYearFile(
 ): Promise<YearOfWeather | undefined> {
   let bytes: Uint8Array;
   try {
-    bytes = await readFile(file);
+    bytes = await readBytes(file);
   } catch (error) {
-    streams.err(`--year ${file}: ${whyUnreadable(error, 'a table of hourly weather')}\n`);
+    streams.err(
+      `--year ${visibleControls(file)}: ${whyUnreadable(error, 'a table of hourly weather')}\n`,
+    );
     return undefined;
   }
   const result = readYear(bytes, { file });
   if (result.ok) return result.year;
   for (const issue of result.issues) streams.err(`${formatIssue(issue, catalogue)}\n`);
-  streams.err(`${file}: the year of weather cannot be used; nothing was calculated.\n`);
+  streams.err(
+    `${visibleControls(file)}: the year of weather cannot be used; nothing was calculated.\n`,
+  );
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import {
   assessmentJsonSchema,
@@ -122,7 +123,10 @@ export async function runCommand(
       const house = await readHouseFile(file, streams, flags.json);
       if (house === undefined) code = exitCode.wrongInput;
       else if (flags.json) streams.out(`${JSON.stringify({ issues: [] }, null, 2)}\n`);
-      else streams.out(`${file}: the house file can be read. Nothing was solved or judged.\n`);
+      else
+        streams.out(
+          `${visibleControls(file)}: the house file can be read. Nothing was solved or judged.\n`,
+        );
     });
 
   program

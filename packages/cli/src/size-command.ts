@@ -1,3 +1,4 @@
+import { visibleControls } from '@evendraft/text';
 import {
   renderJson,
   renderSizing,
@@ -12,6 +13,7 @@ import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
 import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
 import { sayStopped } from './say-stopped.js';
+import { situationWorkers } from './situation-workers.js';
 import { watchWork } from './watch-work.js';
 
 /** Flags of `evendraft size`. */
@@ -55,6 +57,7 @@ export async function sizeCommand(
   const request: SizeRequest = {
     remedy: remedyFrom(flags.remedy, flags),
     limitSet,
+    createPool: situationWorkers,
     ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
     ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
   };
@@ -65,7 +68,7 @@ export async function sizeCommand(
   );
   if (result === undefined) return exitCode.stopped;
   if (result.status === 'not possible') {
-    streams.err(`${file}: ${result.why}.\n`);
+    streams.err(`${visibleControls(file)}: ${result.why}.\n`);
     return exitCode.wrongInput;
   }
   const { sizing } = result;

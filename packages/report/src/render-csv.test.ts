@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { anyAssessment } from '../fixtures/assessment-arbitrary.js';
 import { hostile, manyZones, oneZone } from '../fixtures/invented-assessments.js';
 import { everyExtra } from '../fixtures/invented-extras.js';
+import { everyPart } from '../fixtures/invented-results.js';
 import type { Assessment } from './assessment.js';
 import { renderCsv } from './render-csv.js';
 
@@ -46,6 +47,17 @@ describe('renderCsv', () => {
     );
     expect(rows).toHaveLength(expected + 1);
     expect(rows[1]?.slice(3)).toEqual(['tight end', 'attic', '0.0', '1.5']);
+  });
+
+  it('names no column of a table twice, so that a reader can take columns by their names', () => {
+    const files = [everyPart, manyZones].flatMap((assessment) =>
+      renderCsv(assessment, { system: 'si', extras: everyExtra }),
+    );
+    expect(files.length).toBeGreaterThan(20);
+    for (const { name, text } of files) {
+      const [head = []] = parseCsv(text);
+      expect([name, new Set(head).size]).toEqual([name, head.length]);
+    }
   });
 
   it('names every file itself, one for each table that has rows', () => {

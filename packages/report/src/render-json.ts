@@ -1,3 +1,4 @@
+import { printableJson } from '@evendraft/text';
 import type { Assessment } from './assessment.js';
 import type { Comparison, Sizing } from './remedy-results.js';
 import { ReportError } from './report-error.js';
@@ -43,7 +44,7 @@ const topKeys: readonly (keyof Assessment | keyof Sizing | keyof Comparison)[] =
  */
 export function renderJson(result: Assessment | Sizing | Comparison): string {
   const walk: Walk = { path: [result.schema.replace('evendraft-', '')], parents: new Set() };
-  return `${JSON.stringify(ordered(result, walk, topKeys), null, 2)}\n`;
+  return `${printableJson(ordered(result, walk, topKeys))}\n`;
 }
 
 /** Where the writer is, and in what. */

@@ -1,5 +1,6 @@
 import type { Issue, IssuePath } from './issue.js';
 import type { IssueCatalogue } from './issue-catalogue.js';
+import { visibleControls } from './visible-controls.js';
 
 /**
  * An issue as one line: `house.yaml:13:8: exhaust.hood.high: found "900", … Write 900 cfm.`
@@ -21,7 +22,7 @@ export function formatIssue(issue: Issue, catalogue: IssueCatalogue): string {
     formatPath(issue.path),
     hint === undefined ? `${message}.` : `${message}. ${hint}`,
   ];
-  return withoutControls(parts.filter((part) => part !== '').join(': '));
+  return visibleControls(parts.filter((part) => part !== '').join(': '));
 }
 
 function place({ file, position }: Issue): string {
@@ -42,12 +43,4 @@ function formatPath(path: IssuePath): string {
 
 function unknownCode({ code, parameters }: Issue): string {
   return Object.keys(parameters).length === 0 ? code : `${code} ${JSON.stringify(parameters)}`;
-}
-
-/** Control characters, line separators and marks that reverse the direction of writing, made visible. */
-function withoutControls(text: string): string {
-  return text.replace(
-    /[\p{Cc}\u2028-\u202e\u2066-\u2069\ufeff]/gu,
-    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
 }

@@ -13,6 +13,7 @@ export type { Issue, IssueParameters, IssuePath, TextPosition } from './issue.js
 export { defineIssues } from './issue-catalogue.js';
 export type { IssueCatalogue, IssueCatalogueEntry } from './issue-catalogue.js';
 export { suggest } from './suggest.js';
+export { printableJson, visibleControls } from './visible-controls.js';
 export { TextArgumentError } from './text-argument-error.js';
 export type { TextArgumentErrorCode } from './text-argument-error.js';
 export { textDigest } from './text-digest.js';

@@ -1,4 +1,5 @@
 import { powerTable } from '@evendraft/airflow';
+import { WebAssemblyMissingError } from '../web-assembly-missing-error.js';
 import { loopsCode } from './loops-code.js';
 
 /**
@@ -9,18 +10,19 @@ export interface Loops {
   differences(network: number): void;
   chords(network: number): void;
   tangents(network: number): void;
-  bendsAtTrial(network: number): void;
-  bendsAfterStep(network: number): void;
   powerLaw(network: number, records: number, begin: number, end: number): void;
   powerLawInverse(network: number, records: number, begin: number, end: number): void;
   sums(network: number): void;
   tangentSums(network: number): void;
-  bendSums(network: number): void;
   goAlong(network: number, t: number): void;
-  takeResidual(network: number): void;
   slopeAlong(network: number, vector: number): number;
   greatestThrough(network: number): number;
   greatestResidual(network: number, leastPart: number): number;
+  /** 1 where the matrix was regular, else 0. */
+  newtonStep(network: number, matrix: number): number;
+  residualStep(network: number, matrix: number): void;
+  bendOfStep(network: number, matrix: number): void;
+  bendOfTrial(network: number, matrix: number): void;
   fill(network: number, matrix: number): void;
   /** 1 where every pivot was sound, else 0. */
   factorize(matrix: number): number;
@@ -51,16 +53,19 @@ let compiled: object | undefined;
  * A new memory with the loops.
  *
  * @param bytes - its size, at least [bytes]
- * @throws {Error} where the platform allows no WebAssembly
+ * @throws {WebAssemblyMissingError} where the platform runs no WebAssembly
  */
 export function createLoopMemory(bytes: number): LoopMemory {
   const { WebAssembly, atob } = globalThis as unknown as Platform;
-  if (WebAssembly === undefined) {
-    throw new Error(
-      "Evendraft solves networks with WebAssembly, which is switched off here: allow it, in a browser by script-src 'wasm-unsafe-eval' in the content security policy, in Node by leaving out --jitless.",
-    );
+  if (WebAssembly === undefined) throw new WebAssemblyMissingError();
+  if (compiled === undefined) {
+    const code = Uint8Array.from(atob(loopsCode), (character) => character.charCodeAt(0));
+    try {
+      compiled = new WebAssembly.Module(code);
+    } catch (error) {
+      throw new WebAssemblyMissingError(error);
+    }
   }
-  compiled ??= new WebAssembly.Module(Uint8Array.from(atob(loopsCode), (one) => one.charCodeAt(0)));
   const memory = new WebAssembly.Memory({ initial: Math.ceil(bytes / bytesAPage) });
   const instance = new WebAssembly.Instance(compiled, { env: { memory } });
   // The loops find the table of powers at the start.
@@ -79,18 +84,18 @@ function asObject(exports: Loops): Loops {
     differences: exports.differences,
     chords: exports.chords,
     tangents: exports.tangents,
-    bendsAtTrial: exports.bendsAtTrial,
-    bendsAfterStep: exports.bendsAfterStep,
     powerLaw: exports.powerLaw,
     powerLawInverse: exports.powerLawInverse,
     sums: exports.sums,
     tangentSums: exports.tangentSums,
-    bendSums: exports.bendSums,
     goAlong: exports.goAlong,
-    takeResidual: exports.takeResidual,
     slopeAlong: exports.slopeAlong,
     greatestThrough: exports.greatestThrough,
     greatestResidual: exports.greatestResidual,
+    newtonStep: exports.newtonStep,
+    residualStep: exports.residualStep,
+    bendOfStep: exports.bendOfStep,
+    bendOfTrial: exports.bendOfTrial,
     fill: exports.fill,
     factorize: exports.factorize,
     solve: exports.solve,

@@ -1,7 +1,5 @@
 import type { UnitSystem } from '@evendraft/units';
-import { displayWidth } from '../internal/display-width.js';
 import { markup, type Markup } from '../internal/markup.js';
-import { plainText } from '../internal/plain-text.js';
 import {
   cellText,
   columnHeader,
@@ -9,6 +7,7 @@ import {
   type ReportColumn,
   type ReportTable,
 } from '../tables/report-table.js';
+import { columnRooms } from './column-rooms.js';
 import { verdictTag } from './verdict-tag.js';
 
 /** How a table is put on the page. */
@@ -36,7 +35,7 @@ export function htmlTable(table: ReportTable, options: HtmlTableOptions): Markup
   if (rows.length === 0) return markup``;
   const shown = rows.slice(0, Math.min(rowsAtMost, rowsOfLines(rows, linesAtMost)));
   const left = rows.length - shown.length;
-  const rooms = roomsOf(columns, shown);
+  const rooms = columnRooms(columns, shown, system);
   const head = columns.map(
     (column, index) =>
       markup`<th scope="col" class="${cellClass(column, rooms[index] ?? 0)}">${columnHeader(column, system)}</th>`,
@@ -104,39 +103,6 @@ function htmlCell(
   return first
     ? markup`<th scope="row"${quantity}>${shown}</th>`
     : markup`<td${quantity}>${shown}</td>`;
-}
-
-/**
- * Room for the longest word of each column, and some for long texts, up to what still fits on a
- * sheet [characters].
- */
-function roomsOf(columns: readonly ReportColumn[], rows: ReportTable['rows']): readonly number[] {
-  return columns.map(({ header }, index) => {
-    const texts = rows.map((row) => row[index]).filter((cell) => typeof cell === 'string');
-    // Heads are bold, and so a little wider; a short text is not worth a second line.
-    const words = [
-      ...wordLengths(`${header}`).map((length) => length + 1),
-      ...texts.flatMap((text) =>
-        text.length <= mostRoom ? [displayWidth(text)] : wordLengths(text),
-      ),
-    ];
-    const longText = longTextRoom(Math.max(0, ...texts.map((text) => text.length)));
-    return Math.max(3, longText, Math.min(mostRoom, Math.max(0, ...words)));
-  });
-}
-
-/** The longer a text, the wider its column, so that its rows do not become towers [characters]. */
-function longTextRoom(letters: number): number {
-  if (letters > 200) return 30;
-  return letters > 36 ? 20 : 0;
-}
-
-const mostRoom = 14;
-
-function wordLengths(text: string): readonly number[] {
-  return plainText(text)
-    .split(/[\s-]/u)
-    .map((word) => displayWidth(word));
 }
 
 function cellClass({ quantity }: ReportColumn, room: number): string {

@@ -1,7 +1,10 @@
+import { leastRoom, mostRoom } from './column-rooms.js';
+
 /** Columns that leave room for a word of so many letters, so that a narrow screen scrolls instead. */
-const columnRooms = [...Array.from({ length: 18 }, (_, index) => index + 3), 30]
-  .map((room) => `.c${room} { min-width: calc(${room}ch + 0.8rem); }`)
-  .join('\n');
+const columnRooms = Array.from(
+  { length: mostRoom - leastRoom + 1 },
+  (_, index) => `.c${index + leastRoom} { min-width: calc(${index + leastRoom}ch + 0.8rem); }`,
+).join('\n');
 
 /** Colours, type and print of the page. Nothing is fetched: fonts are those the reader has. */
 export const pageStyle = `
@@ -77,6 +80,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 0.6
   h2 { font-size: 13pt; margin-top: 14pt; }
   table { font-size: 8.5pt; }
   figcaption { font-size: 9pt; }
+  dt { font-size: 9pt; padding-top: 0; }
   caption .note, .note, .tag { font-size: 8pt; }
   .scroll { overflow: visible; }
   .wide { display: block; }

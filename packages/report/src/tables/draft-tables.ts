@@ -48,11 +48,11 @@ function thresholdTable({ appliances }: SolvedDraft): ReportTable {
       { header: 'Appliance' },
       { header: 'Draft once warm', quantity: 'pressure' },
       { header: 'Cold flue starts above', quantity: 'pressure' },
-      { header: 'House gives then', quantity: 'pressure' },
+      { header: 'House gives at the start', quantity: 'pressure' },
       { header: 'Hot flue spills below', quantity: 'pressure' },
-      { header: 'House gives then', quantity: 'pressure' },
+      { header: 'House gives at the spill', quantity: 'pressure' },
       { header: 'Hot flue reverses below', quantity: 'pressure' },
-      { header: 'House gives then', quantity: 'pressure' },
+      { header: 'House gives at the reversal', quantity: 'pressure' },
     ],
     rows: appliances.flatMap(({ appliance, worst }) => {
       if (worst === undefined) return [];
@@ -97,15 +97,15 @@ function airTable(draft: SolvedDraft): ReportTable {
   return {
     id: 'spilled-air',
     caption: 'What spilled gas makes of the air of rooms',
-    note: 'In ppm by volume, each zone well mixed and the burner going on unchanged: no upper bound. A gap where no air passes.',
+    note: 'Parts by volume, each zone well mixed and the burner going on unchanged: no upper bound. A gap where no air passes.',
     columns: [
       { header: 'Zone' },
       { header: 'Gas of' },
-      { header: 'CO at rest', quantity: 'factor' },
-      { header: 'CO after 15 min', quantity: 'factor' },
-      { header: 'CO after 1 h', quantity: 'factor' },
-      { header: 'CO after 8 h', quantity: 'factor' },
-      { header: 'CO₂ at rest', quantity: 'factor' },
+      { header: 'CO at rest, ppm', quantity: 'factor' },
+      { header: 'CO after 15 min, ppm', quantity: 'factor' },
+      { header: 'CO after 1 h, ppm', quantity: 'factor' },
+      { header: 'CO after 8 h, ppm', quantity: 'factor' },
+      { header: 'CO₂ at rest, ppm', quantity: 'factor' },
     ],
     rows: sharedAirs(draft).flatMap(({ appliances, air }) =>
       air.zones.map((zone) => [

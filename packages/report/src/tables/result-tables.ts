@@ -24,10 +24,10 @@ export function zoneTable(assessment: Assessment): ReportTable {
       { header: 'Zone' },
       { header: 'Kind' },
       { header: 'Lowest', quantity: 'pressure' },
-      { header: 'With' },
+      { header: 'Lowest with' },
       { header: 'Largest fall', quantity: 'pressure' },
       { header: 'Its baseline', quantity: 'pressure' },
-      { header: 'With' },
+      { header: 'Fall with' },
     ],
     rows: assessment.worstCase.zones.map(({ zone, lowest, largestFall }) => [
       zone,
