@@ -8,7 +8,8 @@ import type { HouseSummary } from '@evendraft/report';
  * @returns names, kinds and what the results rest on
  */
 export function houseSummary(house: House): HouseSummary {
-  const { name, floorAreaM2, volumeM3, digest, altitudeM, airtightness, weathers } = house;
+  const { name, floorAreaM2, volumeM3, digest, altitudeM, weathers } = house;
+  const { remainingM3PerSPaN: _, ...airtightness } = house.airtightness;
   return {
     name,
     floorAreaM2,

@@ -62,7 +62,7 @@ export interface HouseSummary extends Pick<
   House,
   'name' | 'floorAreaM2' | 'volumeM3' | 'digest' | 'altitudeM'
 > {
-  readonly airtightness: House['airtightness'];
+  readonly airtightness: Omit<House['airtightness'], 'remainingM3PerSPaN'>;
   /** How each opening, device and damper stood during the airtightness test; absent where not told. */
   readonly testPreparation?: readonly {
     readonly item: string;
