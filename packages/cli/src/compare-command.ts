@@ -14,6 +14,7 @@ import { readHouseFile } from './read-house-file.js';
 import { readYearFile } from './read-year-file.js';
 import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
 import { sayStopped } from './say-stopped.js';
+import { situationWorkers } from './situation-workers.js';
 import { watchWork } from './watch-work.js';
 
 /** Flags of `evendraft compare`. */
@@ -64,6 +65,7 @@ export async function compareCommand(
   const request: CompareRequest = {
     remedies: names.map((name) => remedyFrom(name, flags)),
     limitSet,
+    createPool: situationWorkers,
     reservePa: flags.reserve,
     ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
     ...(flags.outletArea === undefined

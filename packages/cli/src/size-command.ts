@@ -13,6 +13,7 @@ import { exitCode, type ExitCode } from './exit-code.js';
 import { readHouseFile } from './read-house-file.js';
 import { remedyFrom, type RemedyFlags, type RemedyName } from './remedy-flags.js';
 import { sayStopped } from './say-stopped.js';
+import { situationWorkers } from './situation-workers.js';
 import { watchWork } from './watch-work.js';
 
 /** Flags of `evendraft size`. */
@@ -56,6 +57,7 @@ export async function sizeCommand(
   const request: SizeRequest = {
     remedy: remedyFrom(flags.remedy, flags),
     limitSet,
+    createPool: situationWorkers,
     ...(flags.highest === undefined ? {} : { highestPa: flags.highest }),
     ...(flags.target === undefined ? {} : { targets: targetsOf(house, flags) }),
   };

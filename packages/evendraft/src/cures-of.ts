@@ -1,6 +1,6 @@
 import type { House } from '@evendraft/house';
 import { cureFindings } from '@evendraft/remedies';
-import type { CureResults, DraftResults } from '@evendraft/report';
+import { spillsSomewhere, type CureResults, type DraftResults } from '@evendraft/report';
 import type { Finding, LimitSet, Verdict } from '@evendraft/rules';
 import type { StateBalance, StudyOptions, WorstCaseStudy } from '@evendraft/studies';
 import { setsForFlues } from './draft-of.js';
@@ -115,9 +115,8 @@ function pressingFlues(draft: DraftResults | undefined): readonly string[] {
   if (draft?.status !== 'solved') return [];
   return draft.appliances
     .filter(
-      ({ worst, findings }) =>
-        (worst !== undefined && worst.verdict !== 'drafts from cold') ||
-        findings.some(({ finding }) => isPressing(finding.verdict)),
+      (found) =>
+        spillsSomewhere(found) || found.findings.some(({ finding }) => isPressing(finding.verdict)),
     )
     .map(({ appliance }) => appliance);
 }

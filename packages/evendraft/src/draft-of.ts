@@ -1,5 +1,5 @@
 import type { CompiledHouse, House } from '@evendraft/house';
-import type { ApplianceDraft, DraftResults } from '@evendraft/report';
+import { spillsSomewhere, type ApplianceDraft, type DraftResults } from '@evendraft/report';
 import {
   defaultLimitSet,
   judgeCombustion,
@@ -97,11 +97,12 @@ export function spillingAppliances(
   draft: DraftResults | undefined,
 ): readonly { readonly appliance: string; readonly withNothingRunning: boolean }[] {
   if (draft?.status !== 'solved') return [];
-  return draft.appliances.flatMap(({ appliance, worst, spillsWithNothingRunning }) =>
-    worst === undefined || worst.verdict === 'drafts from cold'
-      ? []
-      : [{ appliance, withNothingRunning: spillsWithNothingRunning }],
-  );
+  return draft.appliances
+    .filter(spillsSomewhere)
+    .map(({ appliance, spillsWithNothingRunning }) => ({
+      appliance,
+      withNothingRunning: spillsWithNothingRunning,
+    }));
 }
 
 /**

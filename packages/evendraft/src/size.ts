@@ -12,6 +12,7 @@ import {
   sizeUntilStopped,
   type PressureTarget,
   type Remedy,
+  type SizingOptions,
   type WhenStopped,
 } from '@evendraft/studies';
 import { libraryVersion } from './version.js';
@@ -26,6 +27,8 @@ export interface SizeRequest {
   /** The limits to keep; those by vent type when absent. */
   readonly limitSet?: LimitSet;
   readonly signal?: AbortSignal;
+  /** Makes workers for a house where the work is long; all is solved in this thread when absent. */
+  readonly createPool?: SizingOptions['createPool'];
   /**
    * What a stop gives: nothing, so that the promise rejects with the signal's reason, or the sizes that were judged by
    * then, marked as incomplete; it rejects when absent.
@@ -50,7 +53,7 @@ export type SizeResult =
  * @returns the sizing, plain JSON, or why there is none
  */
 export async function size(house: House, request: SizeRequest): Promise<SizeResult> {
-  const { limitSet = defaultLimitSet, highestPa, signal, onProgress } = request;
+  const { limitSet = defaultLimitSet, highestPa, signal, onProgress, createPool } = request;
   const [offered] = offeredRemedies(house, [request.remedy]);
   if (offered === undefined || offered.status === 'not possible') {
     return { status: 'not possible', why: offered?.why ?? 'no remedy was asked for' };
@@ -73,6 +76,7 @@ export async function size(house: House, request: SizeRequest): Promise<SizeResu
     {
       ...(signal === undefined ? {} : { signal }),
       ...(onProgress === undefined ? {} : { onProgress }),
+      ...(createPool === undefined ? {} : { createPool }),
     },
   );
   const { kind, what, dimension, assumptions, built } = remedy;

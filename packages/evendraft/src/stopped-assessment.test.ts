@@ -1,6 +1,8 @@
 import { parseHouse, type House } from '@evendraft/house';
 import {
   assessmentSchema,
+  renderSizing,
+  sizingSchema,
   renderCsv,
   renderHtml,
   renderMarkdown,
@@ -9,6 +11,7 @@ import {
 import { describe, expect, it } from 'vitest';
 import { assess, type AssessWork } from './assess.js';
 import { reportExtras } from './report-extras.js';
+import { size } from './size.js';
 
 /** Invented: a hood and a dryer beyond the limit of a boiler with a flue. */
 function house(): House {
@@ -100,4 +103,46 @@ describe('an assessment that is stopped and keeps what is done', () => {
       }
     },
   );
+});
+
+describe('a sizing that is stopped and keeps what is done', () => {
+  /** Stopped as soon as so many sizes are done, the house as it is counted as one. */
+  const stoppedAfter = (count: number) => {
+    const stop = new AbortController();
+    return size(house(), {
+      remedy: { kind: 'passive opening' },
+      signal: stop.signal,
+      whenStopped: 'keep',
+      onProgress: (done) => {
+        if (done >= count) stop.abort();
+      },
+    });
+  };
+
+  it('says first that it is incomplete, and gives no size as the answer', async () => {
+    const result = await stoppedAfter(15);
+    if (result.status !== 'answered') throw new Error(result.why);
+    const { sizing } = result;
+    expect(sizingSchema.safeParse(sizing).error).toBeUndefined();
+    expect(sizing.incomplete?.parts).toEqual([
+      {
+        work: 'sizes',
+        done: 14,
+        notProved: 'No size is shown to be the smallest that keeps every target.',
+      },
+    ]);
+    if (sizing.result.status !== 'unfinished') throw new Error(sizing.result.status);
+    const { fails, holds } = sizing.result;
+    expect(fails!.size).toBeLessThan(holds!.size);
+    expect(renderSizing(sizing, { system: 'us' })).toMatch(
+      /Remedy: [^]*Incomplete: [^]*14 sizes\.[^]*The smallest size seen so far that keeps/u,
+    );
+  });
+
+  it('rejects where that was not asked for', async () => {
+    const signal = AbortSignal.abort(new Error('enough'));
+    await expect(size(house(), { remedy: { kind: 'passive opening' }, signal })).rejects.toThrow(
+      'enough',
+    );
+  });
 });

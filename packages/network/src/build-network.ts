@@ -1,6 +1,6 @@
 import type { BuiltNetwork } from './built-network.js';
+import { builtNetworkOf } from './internal/built-network-of.js';
 import { descriptionIssues } from './internal/description-issues.js';
-import { createKernel } from './internal/create-kernel.js';
 import type { NetworkDescription } from './network-description.js';
 import type { NetworkIssue } from './network-issue.js';
 
@@ -24,8 +24,5 @@ export function buildNetwork(description: NetworkDescription): BuildResult {
   if (index === undefined || issues.some((issue) => issue.severity === 'error')) {
     return { status: 'rejected', issues };
   }
-  const { zoneIndex, boundaryIndex, linkIndex } = index;
-  const kernel = createKernel(description, index);
-  const network: BuiltNetwork = { description, zoneIndex, boundaryIndex, linkIndex, kernel };
-  return { status: 'built', network, warnings: issues };
+  return { status: 'built', network: builtNetworkOf(description, index), warnings: issues };
 }

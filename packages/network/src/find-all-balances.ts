@@ -161,7 +161,9 @@ const knownErrors = new WeakMap<NetworkDescription, readonly NetworkIssue[]>();
 function errorsOf(description: NetworkDescription): readonly NetworkIssue[] {
   const known = knownErrors.get(description);
   if (known !== undefined) return known;
-  const errors = descriptionIssues(description).issues.filter(({ severity }) => severity === 'error');
+  const errors = descriptionIssues(description).issues.filter(
+    ({ severity }) => severity === 'error',
+  );
   knownErrors.set(description, errors);
   return errors;
 }

@@ -89,7 +89,7 @@ export function readingSensitivities(
     };
   }
   kernel.step.set(adjoint.subarray(0, zoneCount));
-  solveFactorized(kernel.matrix, kernel.step);
+  solveFactorized(kernel.matrix, kernel.stepAddress);
   adjoint.set(kernel.step.subarray(0, zoneCount));
 
   for (let link = 0; link < kernel.activeCount; link++) {

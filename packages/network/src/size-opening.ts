@@ -1,7 +1,7 @@
 import { flowAt } from '@evendraft/airflow';
 import type { Balance, UnsolvedBalance } from './balance.js';
 import type { BuiltNetwork } from './built-network.js';
-import { createKernel } from './internal/create-kernel.js';
+import { builtNetworkOf } from './internal/built-network-of.js';
 import { indexDescription } from './internal/index-description.js';
 import type { LinkDescription, NetworkDescription } from './network-description.js';
 import type { NodeAir, Scenario } from './scenario.js';
@@ -101,8 +101,6 @@ function holdZone({ description }: BuiltNetwork, { zone, link, task }: Place): H
     zones: zones.filter((_, index) => index !== zone),
     boundaries: [...boundaries, { ...moved, pressurePa: task.targetPa }],
   };
-  const index = indexDescription(held);
-  const { zoneIndex, boundaryIndex, linkIndex } = index;
   const pressures =
     scenario.boundaryPressuresPa ?? boundaries.map((boundary) => boundary.pressurePa);
   const scale = scenario.linkScale?.slice() ?? new Float64Array(links.length).fill(1);
@@ -112,13 +110,7 @@ function holdZone({ description }: BuiltNetwork, { zone, link, task }: Place): H
   const zonesAir = zoneAir ?? describedAir(zones);
   const boundariesAir = boundaryAir ?? describedAir(boundaries);
   return {
-    network: {
-      description: held,
-      zoneIndex,
-      boundaryIndex,
-      linkIndex,
-      kernel: createKernel(held, index),
-    },
+    network: builtNetworkOf(held, indexDescription(held)),
     scenario: {
       ...rest,
       linkScale: scale,

@@ -1,9 +1,9 @@
 import type { Diffuser } from '@evendraft/house';
-import type { PressureTarget, Remedy, WhenStopped, YearOfWeather } from '@evendraft/studies';
+import type { PooledOptions, PressureTarget, Remedy, YearOfWeather } from '@evendraft/studies';
 import type { RankRule } from './rank-rule.js';
 
-/** How remedies are compared. */
-export interface CompareOptions {
+/** How remedies are compared; work that is stopped and kept has the remedies that were sized by then. */
+export interface CompareOptions extends PooledOptions {
   /** The remedies, of this house. */
   readonly remedies: readonly Remedy[];
   /** Pressures to keep in place of the limits of the set. */
@@ -20,8 +20,6 @@ export interface CompareOptions {
   readonly year?: { readonly weather: YearOfWeather; readonly hoursPerDay: number };
   /** Of the fan of powered make-up air; 100 Pa at an efficiency of 0.3 when absent, our choice. */
   readonly supplyFan?: { readonly pressureRisePa: number; readonly efficiency: number };
-  readonly signal?: AbortSignal;
-  /** What a stop gives: nothing, or the remedies that are sized by then; nothing when absent. */
-  readonly whenStopped?: WhenStopped;
+  /** Told how many remedies are done of all, one under way as the part of it that is done. */
   readonly onProgress?: (done: number, of: number) => void;
 }

@@ -14,6 +14,9 @@ import { rankRemedies, usualRankRule, type RankRule } from './rank-rule.js';
 import type { RemedyRow } from './remedy-row.js';
 import { targetsAgainstPushing, targetsOfLimitSet } from './targets-of-limit-set.js';
 
+/** What sizing takes of the work on one remedy; the rest is a year, where one is asked for. */
+const sizingShare = 0.8;
+
 /** Remedies side by side; plain JSON. */
 export interface RemedyComparison {
   readonly question: 'compare';
@@ -44,7 +47,7 @@ export async function compareRemedies(
   limitSet: LimitSet,
   options: CompareOptions,
 ): Promise<RemedyComparison> {
-  const { remedies, reservePa = 0, rank = usualRankRule, onProgress, signal } = options;
+  const { remedies, reservePa = 0, rank = usualRankRule, onProgress, signal, createPool } = options;
   const ofSet = targetsOfLimitSet(house, limitSet, reservePa);
   const wanted = options.targets ?? ofSet.targets;
   const targets =
@@ -53,11 +56,28 @@ export async function compareRemedies(
       : [...wanted, ...targetsAgainstPushing(house, options.highestPa)];
   const withoutLimit = options.targets === undefined ? ofSet.withoutLimit : [];
   const rows: RemedyRow[] = [];
+  const pooled = {
+    ...(signal === undefined ? {} : { signal }),
+    ...(createPool === undefined ? {} : { createPool }),
+  };
   let stopped: Stopped | undefined;
   for (const [index, remedy] of targets.length === 0 ? [] : remedies.entries()) {
     try {
-      const sizing = await sizeRemedy(house, { remedy, targets }, signal ? { signal } : {});
-      rows.push(await remedyRowOf(house, { remedy, sizing, options }));
+      const parts = remedies.length;
+      const sizing = await sizeRemedy(
+        house,
+        { remedy, targets },
+        {
+          ...pooled,
+          onProgress: (done, of) => onProgress?.(index + (sizingShare * done) / of, parts),
+        },
+      );
+      const watched: CompareOptions = {
+        ...options,
+        onProgress: (done, of) =>
+          onProgress?.(index + sizingShare + ((1 - sizingShare) * 0.99 * done) / of, parts),
+      };
+      rows.push(await remedyRowOf(house, { remedy, sizing, options: watched }));
     } catch (error) {
       if (options.whenStopped !== 'keep' || signal?.aborted !== true) throw error;
       stopped = { done: rows.length, of: remedies.length };

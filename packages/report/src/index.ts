@@ -25,6 +25,7 @@ export type {
 } from './draft-results.js';
 export type { Incomplete, UnfinishedPart, UnfinishedWork } from './incomplete.js';
 export type { JudgedSet, ProgrammeTestResult } from './judged-set.js';
+export { spillsSomewhere } from './spills-somewhere.js';
 export { renderComparison } from './render-comparison.js';
 export { renderSizing } from './render-sizing.js';
 export type { Comparison, Sizing } from './remedy-results.js';

@@ -94,7 +94,13 @@ export type {
 } from './zone-difference-study.js';
 export { worstCaseStudy } from './worst-case-study.js';
 export type { WorstCaseCoverage, WorstCaseStudy } from './worst-case-study.js';
-export type { Stopped, StudyOptions, WhenStopped, WorstCaseOptions } from './study-options.js';
+export type {
+  PooledOptions,
+  Stopped,
+  StudyOptions,
+  WhenStopped,
+  WorstCaseOptions,
+} from './study-options.js';
 export { createSituationPool } from './workers/situation-pool.js';
 export type { SituationPool, SituationWorker } from './workers/situation-pool.js';
 export type {

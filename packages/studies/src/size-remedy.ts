@@ -8,6 +8,7 @@ import { unfinishedSizing, type UnfinishedSizing } from './internal/unfinished-s
 import type { PressureTarget } from './pressure-target.js';
 import type { Remedy } from './remedy.js';
 import { StudyArgumentError } from './study-argument-error.js';
+import type { PooledOptions } from './study-options.js';
 
 export type { TargetMargin } from './internal/target-margins.js';
 export type { SizingObstacle } from './internal/why-impossible.js';
@@ -54,8 +55,7 @@ export interface SizeQuestion {
 }
 
 /** How a sizing is watched and stopped. */
-export interface SizingOptions {
-  readonly signal?: AbortSignal;
+export interface SizingOptions extends Pick<PooledOptions, 'signal' | 'createPool'> {
   /** Told how many sizes are done of the most that may be tried, a size under way as the part of it that is done. */
   readonly onProgress?: (done: number, of: number) => void;
 }
@@ -74,7 +74,7 @@ const bracketRatio = 1.005;
  *
  * @param house - the house without the remedy
  * @param asked - remedy and targets
- * @param options - signal and progress
+ * @param options - signal, progress, workers
  * @returns the size with its margins; that nothing is needed; or why no size offered does it
  * @throws StudyArgumentError where there is no target, a zone is unknown, or the house does not compile
  */
@@ -91,7 +91,7 @@ export async function sizeRemedy(
  *
  * @param house - the house without the remedy
  * @param asked - remedy and targets
- * @param options - signal and progress
+ * @param options - signal, progress, workers
  * @returns the answer as {@link sizeRemedy} gives it, or what is known so far, which is none
  * @throws StudyArgumentError as {@link sizeRemedy} does
  */
@@ -123,7 +123,7 @@ interface WatchedTrial {
 function watchedTrial(
   house: House,
   { remedy, targets }: SizeQuestion,
-  { signal, onProgress }: SizingOptions,
+  { signal, createPool, onProgress }: SizingOptions,
 ): WatchedTrial {
   requireTargets(house, targets);
   const sizes = offeredSizes(remedy.offered);
@@ -134,6 +134,7 @@ function watchedTrial(
     { house, remedy, targets },
     {
       ...(signal === undefined ? {} : { signal }),
+      ...(createPool === undefined ? {} : { createPool }),
       onProgress: (part, of) => onProgress?.(done + (0.99 * part) / of, most),
     },
   );

@@ -93,6 +93,7 @@ export function balanceLaggards(kernel: Kernel, laggards: Laggards, tolerance: n
       waiting++;
     }
   }
+  // Anew, though all flows are known: rounding must be that of a sweep, or the search along the next step may stall.
   sweepLinks(kernel, trial);
   iteration.lawSweeps++;
   iteration.excess = residualExcess(kernel, tolerance);

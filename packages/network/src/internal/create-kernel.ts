@@ -114,6 +114,8 @@ export function createKernel(description: NetworkDescription, index: Description
     loops: arrays.loops,
     record: arrays.record,
     address: arrays.record.byteOffset,
+    stepAddress: arrays.step.byteOffset,
+    bendAddress: arrays.bend.byteOffset,
   };
   setScenario(kernel, { count: 1 }, 0);
   describeChords(kernel);
@@ -153,6 +155,7 @@ function arraysOf(
       end: 0,
       constant: law.constant === true,
       compiled: law.compiled !== undefined,
+      inverts: law.inverseBlock !== undefined,
       address: records.byteOffset,
     };
   });

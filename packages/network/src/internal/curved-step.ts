@@ -1,5 +1,4 @@
 import type { Kernel } from './kernel.js';
-import { solveFactorized } from './zone-matrix.js';
 
 /** Least part that the bent step keeps of the slope of the potential along the straight one. */
 const leastDescent = 0.3;
@@ -13,12 +12,11 @@ const leastDescent = 0.3;
  * that balances these differences, by the factor at hand, is added: convergence is of third order, and a house takes
  * one sweep less. Laws that do not bend like a power are taken as straight.
  */
-export function bendStep({ zoneCount, step, bend, matrix, loops, address }: Kernel): void {
-  loops.bendsAfterStep(address);
-  loops.bendSums(address);
-  solveFactorized(matrix, bend);
-  const straight = loops.slopeAlong(address, step.byteOffset);
-  const bent = straight + loops.slopeAlong(address, bend.byteOffset);
+export function bendStep(kernel: Kernel): void {
+  const { zoneCount, step, bend, matrix, loops, address, stepAddress, bendAddress } = kernel;
+  loops.bendOfStep(address, matrix.address);
+  const straight = loops.slopeAlong(address, stepAddress);
+  const bent = straight + loops.slopeAlong(address, bendAddress);
   if (!(bent <= leastDescent * straight)) return;
   for (let zone = 0; zone < zoneCount; zone++) step[zone] = step[zone]! + bend[zone]!;
 }

@@ -8,6 +8,7 @@ import type {
 import type { NetworkIssue, NetworkIssueCode } from '../network-issue.js';
 import type { DescriptionIndex } from './index-description.js';
 import { indexDescription } from './index-description.js';
+import { mayRepeatAnId } from './repeated-id.js';
 
 /** Ranges outside which a number is a mistake, not a building. */
 const ranges = {
@@ -45,12 +46,12 @@ export function descriptionIssues(description: NetworkDescription): LookedThroug
   if (zones.length === 0) {
     issues.push(issue('NetworkEmpty', 'network', { allowed: 'one zone or more' }));
   }
-  const { zoneIndex, boundaryIndex, linkIndex } = index;
+  const { zoneIndex, boundaryIndex } = index;
   const shared = boundaries.some(({ id }) => zoneIndex.has(id));
   if (shared || zoneIndex.size + boundaryIndex.size < zones.length + boundaries.length) {
     pushDuplicates(issues, [...zones, ...boundaries]);
   }
-  if (linkIndex.size < links.length) pushDuplicates(issues, links);
+  if (mayRepeatAnId(links)) pushDuplicates(issues, links);
   pushAirIssues(issues, outdoorAir, { origin: 'network', prefix: 'outdoorAir.' });
   for (const node of zones) pushNodeIssues(issues, node);
   for (const node of boundaries) {

@@ -53,7 +53,7 @@ function findSide(kernel: Kernel, side: 1 | -1): Enclosure {
     for (let zone = 0; zone < zoneCount; zone++) {
       step[zone] = side * growth * target[zone]! - residual[zone]!;
     }
-    solveFactorized(matrix, step);
+    solveFactorized(matrix, kernel.stepAddress);
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = trial[zone]! + part * step[zone]!;
     sweepLinks(kernel, trial);
     gatherRounding(kernel, trial);

@@ -5,13 +5,12 @@ export interface DescriptionIndex {
   /** Place of a zone in the description, by id. */
   readonly zoneIndex: ReadonlyMap<string, number>;
   readonly boundaryIndex: ReadonlyMap<string, number>;
-  readonly linkIndex: ReadonlyMap<string, number>;
   /** Nodes at the ends of each link: zones in the order of the description, then boundaries; −1 for an unknown id. */
   readonly from: Int32Array;
   readonly to: Int32Array;
 }
 
-/** Looks up every id of a description once: for thousands of links that is a good part of laying them out. */
+/** Looks up the ends of all links once: for thousands of links that is a good part of laying them out. */
 export function indexDescription({
   zones,
   boundaries,
@@ -31,10 +30,11 @@ export function indexDescription({
     from[link] = nodeOf(links[link]!.from);
     to[link] = nodeOf(links[link]!.to);
   }
-  return { zoneIndex, boundaryIndex, linkIndex: indexById(links), from, to };
+  return { zoneIndex, boundaryIndex, from, to };
 }
 
-function indexById(items: readonly { readonly id: string }[]): Map<string, number> {
+/** Places of items in their list, by id. */
+export function indexById(items: readonly { readonly id: string }[]): Map<string, number> {
   const index = new Map<string, number>();
   for (let place = 0; place < items.length; place++) index.set(items[place]!.id, place);
   return index;

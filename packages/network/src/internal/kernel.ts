@@ -95,6 +95,8 @@ export interface Kernel {
   /** What the compiled loops read of all this, and its address. */
   readonly record: Int32Array;
   readonly address: number;
+  readonly stepAddress: number;
+  readonly bendAddress: number;
 }
 
 /** The links that are on, by place among them. */
@@ -121,6 +123,7 @@ export interface KernelGroup extends LawGroup {
   /** Those of the law, at hand without asking objects of different shapes. */
   readonly constant: boolean;
   readonly compiled: boolean;
+  readonly inverts: boolean;
   /** Address of the records. */
   readonly address: number;
   /** Indices in the description. */

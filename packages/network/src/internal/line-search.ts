@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { residualExcess } from './stop-test.js';
-import { sweepLinks } from './sweep.js';
+import { gatherRounding, sweepLinks } from './sweep.js';
 
 /** A slope of at most this part of the slope at the start is small. */
 const small = 0.3;
@@ -9,6 +9,8 @@ const pickyTrials = 10;
 const mostTrials = 60;
 /** Each trial divides what is left of the step, at worst, in this ratio. */
 const leastPart = 0.1;
+/** A step of at most this part of a pressure, or of a pascal, is next to nothing. */
+const tiny = 1e-9;
 
 /**
  * Looks along `kernel.step` from `kernel.pressure` for a point worth going to, and leaves it in `kernel.trial`
@@ -20,14 +22,15 @@ const leastPart = 0.1;
  *   (a) where psi ≤ 0: the potential has fallen all the way there. After a narrowing it must also be small,
  *       or the tenth trial past; or
  *   (b) where psi is small and positive, and the excess is at most half the least so far; or
- *   (c) likewise on credit, twenty times a solve at most; or
+ *   (c) likewise on credit, or where psi is lost in rounding at the end of a full, tiny step, twenty times a solve at
+ *       most; or
  *   (d) where the stop test holds.
  *
  * @returns false when no point was found
  */
 export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
-  const { trial, step, iteration, loops, address } = kernel;
-  const start = loops.slopeAlong(address, step.byteOffset);
+  const { trial, iteration, loops, address, stepAddress } = kernel;
+  const start = loops.slopeAlong(address, stepAddress);
   let t = 1;
   let low = 0;
   let slopeLow = start;
@@ -38,7 +41,7 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
     loops.goAlong(address, t);
     sweepLinks(kernel, trial);
     iteration.lawSweeps++;
-    const slope = loops.slopeAlong(address, step.byteOffset);
+    const slope = loops.slopeAlong(address, stepAddress);
     const excess = residualExcess(kernel, tolerance);
     iteration.excess = excess;
     const least = iteration.leastExcess;
@@ -59,6 +62,10 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
           return true;
         }
       }
+      if (trials === 1 && iteration.credit > 0 && isLostInRounding(kernel, slope)) {
+        iteration.credit--;
+        return true;
+      }
       if (high > 0 && roseLast) slopeLow *= 0.5;
       high = t;
       slopeHigh = slope;
@@ -68,4 +75,16 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
     t = low + (high - low) * Math.min(Math.max(part, leastPart), 1 - leastPart);
   }
   return false;
+}
+
+/** What rounding can do to the residuals explains this slope at the end of a step that is itself next to nothing. */
+function isLostInRounding(kernel: Kernel, slope: number): boolean {
+  const { zoneCount, pressure, step, trial, rounding } = kernel;
+  for (let zone = 0; zone < zoneCount; zone++) {
+    if (Math.abs(step[zone]!) > tiny * (1 + Math.abs(pressure[zone]!))) return false;
+  }
+  gatherRounding(kernel, trial);
+  let noise = 0;
+  for (let zone = 0; zone < zoneCount; zone++) noise += rounding[zone]! * Math.abs(step[zone]!);
+  return slope <= noise;
 }

@@ -9,18 +9,19 @@ export interface Loops {
   differences(network: number): void;
   chords(network: number): void;
   tangents(network: number): void;
-  bendsAtTrial(network: number): void;
-  bendsAfterStep(network: number): void;
   powerLaw(network: number, records: number, begin: number, end: number): void;
   powerLawInverse(network: number, records: number, begin: number, end: number): void;
   sums(network: number): void;
   tangentSums(network: number): void;
-  bendSums(network: number): void;
   goAlong(network: number, t: number): void;
-  takeResidual(network: number): void;
   slopeAlong(network: number, vector: number): number;
   greatestThrough(network: number): number;
   greatestResidual(network: number, leastPart: number): number;
+  /** 1 where the matrix was regular, else 0. */
+  newtonStep(network: number, matrix: number): number;
+  residualStep(network: number, matrix: number): void;
+  bendOfStep(network: number, matrix: number): void;
+  bendOfTrial(network: number, matrix: number): void;
   fill(network: number, matrix: number): void;
   /** 1 where every pivot was sound, else 0. */
   factorize(matrix: number): number;
@@ -79,18 +80,18 @@ function asObject(exports: Loops): Loops {
     differences: exports.differences,
     chords: exports.chords,
     tangents: exports.tangents,
-    bendsAtTrial: exports.bendsAtTrial,
-    bendsAfterStep: exports.bendsAfterStep,
     powerLaw: exports.powerLaw,
     powerLawInverse: exports.powerLawInverse,
     sums: exports.sums,
     tangentSums: exports.tangentSums,
-    bendSums: exports.bendSums,
     goAlong: exports.goAlong,
-    takeResidual: exports.takeResidual,
     slopeAlong: exports.slopeAlong,
     greatestThrough: exports.greatestThrough,
     greatestResidual: exports.greatestResidual,
+    newtonStep: exports.newtonStep,
+    residualStep: exports.residualStep,
+    bendOfStep: exports.bendOfStep,
+    bendOfTrial: exports.bendOfTrial,
     fill: exports.fill,
     factorize: exports.factorize,
     solve: exports.solve,

@@ -2,7 +2,7 @@ import { balanceLaggards } from './balance-laggards.js';
 import type { Kernel } from './kernel.js';
 import { bendStep } from './curved-step.js';
 import { searchAlongStep } from './line-search.js';
-import { factorize, solveFactorized } from './zone-matrix.js';
+import { factorize } from './zone-matrix.js';
 import { fillMatrix, sweepLinks } from './sweep.js';
 import { residualExcess, withinRounding } from './stop-test.js';
 
@@ -52,9 +52,8 @@ export function iterate(kernel: Kernel, { tolerance, maximumIterations }: Iterat
  * step within about a kilopascal.
  */
 function findStep(kernel: Kernel, bends: boolean): boolean {
-  const { zoneCount, through, step, matrix, loops, address } = kernel;
-  fillMatrix(kernel, matrix);
-  const regular = factorize(matrix);
+  const { zoneCount, through, matrix, loops, address } = kernel;
+  const regular = loops.newtonStep(address, matrix.address) !== 0;
   if (!regular) {
     let largest = 0;
     for (let zone = 0; zone < zoneCount; zone++) largest = Math.max(largest, through[zone]!);
@@ -64,9 +63,8 @@ function findStep(kernel: Kernel, bends: boolean): boolean {
         matrix.diagonal[zone]! + 1e-3 * Math.max(through[zone]!, 1e-9 * largest, 1e-300);
     }
     if (!factorize(matrix)) return false;
+    loops.residualStep(address, matrix.address);
   }
-  loops.takeResidual(address);
-  solveFactorized(matrix, step);
   if (regular && bends) bendStep(kernel);
   return true;
 }

@@ -1,6 +1,6 @@
 import type { Kernel, KernelGroup } from './kernel.js';
 import { fillMatrix } from './sweep.js';
-import { factorize, solveFactorized } from './zone-matrix.js';
+import { factorize } from './zone-matrix.js';
 
 /**
  * Sets `kernel.pressure` to a good start, in two linear solves and without evaluating a law.
@@ -21,24 +21,18 @@ export function findStart(kernel: Kernel): void {
     chords.state = factorize(chords.matrix) ? 'factorized' : 'singular';
   }
   if (chords.state === 'singular') return;
-  loops.takeResidual(address);
-  solveFactorized(chords.matrix, step);
+  loops.residualStep(address, chords.matrix.address);
   addToPressures(kernel, step);
 
   loops.chords(address);
   for (let g = 0; g < kernel.groups.length; g++) takeTangents(kernel, kernel.groups[g]!);
   loops.tangents(address);
   loops.tangentSums(address);
-  fillMatrix(kernel, matrix);
-  if (!factorize(matrix)) return;
-  loops.takeResidual(address);
-  solveFactorized(matrix, step);
+  if (loops.newtonStep(address, matrix.address) === 0) return;
   addToPressures(kernel, step);
 
   for (let g = 0; g < kernel.groups.length; g++) straighten(kernel, kernel.groups[g]!);
-  loops.bendsAtTrial(address);
-  loops.bendSums(address);
-  solveFactorized(matrix, bend);
+  loops.bendOfTrial(address, matrix.address);
   addToPressures(kernel, bend);
 }
 
@@ -56,13 +50,13 @@ function addToPressures({ zoneCount, pressure, trial }: Kernel, step: Float64Arr
 
 /** Pressure differences and slopes of a group's laws at the flows of their chords; a law without an inverse keeps its chord. */
 function takeTangents({ loops, address, links }: Kernel, group: KernelGroup): void {
-  if (group.begin === group.end || group.constant) return;
+  if (group.begin === group.end || !group.inverts) return;
   if (group.compiled) loops.powerLawInverse(address, group.address, group.begin, group.end);
   else group.law.inverseBlock?.(group, links.state);
 }
 
 /** Leaves a law without an inverse with no flow, so that nothing is bent. */
-function straighten({ links }: Kernel, { law, constant, begin, end }: KernelGroup): void {
-  if (law.inverseBlock !== undefined || constant) return;
+function straighten({ links }: Kernel, { inverts, constant, begin, end }: KernelGroup): void {
+  if (inverts || constant) return;
   links.state.massFlowKgPerS.fill(0, begin, end);
 }

@@ -19,14 +19,14 @@ export function sweepLinks(kernel: Kernel, pressure: Float64Array): void {
 }
 
 /** The law of a group, at its pressure differences. */
-function evaluate({ loops, address, links }: Kernel, group: KernelGroup): void {
+export function evaluate({ loops, address, links }: Kernel, group: KernelGroup): void {
   if (group.compiled) loops.powerLaw(address, group.address, group.begin, group.end);
   else group.law.block(group, links.state);
 }
 
 /** The matrix d residual / d pressure from the slopes of the last sweep. */
-export function fillMatrix({ loops, address }: Kernel, { record }: ZoneMatrix): void {
-  loops.fill(address, record.byteOffset);
+export function fillMatrix({ loops, address }: Kernel, matrix: ZoneMatrix): void {
+  loops.fill(address, matrix.address);
 }
 
 /**

@@ -146,7 +146,7 @@ function skyline(first: Int32Array): ZoneMatrix {
 function solved(matrix: ZoneMatrix, right: Float64Array): Float64Array {
   // `whole` is read by `factorize` only.
   matrix.whole.set(right);
-  solveFactorized(matrix, matrix.whole);
+  solveFactorized(matrix, matrix.whole.byteOffset);
   return matrix.whole;
 }
 

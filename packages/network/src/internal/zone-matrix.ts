@@ -31,8 +31,8 @@ export interface ZoneMatrix {
   readonly diagonal: Float64Array;
   /** The diagonal before it is factorized, against which a pivot is judged. */
   readonly whole: Float64Array;
-  /** What the compiled loops read of it. */
-  readonly record: Int32Array;
+  /** Address of what the compiled loops read of it. */
+  readonly address: number;
   readonly loops: Loops;
 }
 
@@ -85,7 +85,7 @@ export function bytesOfMatrices({ first, start, neighbour }: ZoneLayout): number
   return 16 * entries + 64 * (first.length + start.length + neighbour.length);
 }
 
-type Pattern = Omit<ZoneMatrix, 'entries' | 'diagonal' | 'whole' | 'record' | 'loops'>;
+type Pattern = Omit<ZoneMatrix, 'entries' | 'diagonal' | 'whole' | 'address' | 'loops'>;
 
 function withNumbers(pattern: Pattern, arena: Arena): ZoneMatrix {
   const { size, first, rowOffset, start, neighbour, columns, pairEntry } = pattern;
@@ -110,7 +110,7 @@ function withNumbers(pattern: Pattern, arena: Arena): ZoneMatrix {
     entries,
     diagonal,
     whole,
-    record,
+    address: record.byteOffset,
     loops,
   };
 }
@@ -144,11 +144,11 @@ export function entryOf(
  *
  * @returns false when a pivot is not positive beyond rounding: the matrix is singular
  */
-export function factorize({ loops, record }: ZoneMatrix): boolean {
-  return loops.factorize(record.byteOffset) !== 0;
+export function factorize({ loops, address }: ZoneMatrix): boolean {
+  return loops.factorize(address) !== 0;
 }
 
-/** Replaces the right-hand side, which lies in the memory of the matrix, by the solution, with the factors. */
-export function solveFactorized({ loops, record }: ZoneMatrix, vector: Float64Array): void {
-  loops.solve(record.byteOffset, vector.byteOffset);
+/** Replaces the right-hand side, given by its address in the memory of the matrix, by the solution, with the factors. */
+export function solveFactorized({ loops, address }: ZoneMatrix, vector: number): void {
+  loops.solve(address, vector);
 }

@@ -166,7 +166,8 @@ async function yearOf(
   },
 ): Promise<RemedyYear | undefined> {
   const { question, air, options, supply } = of;
-  const { year, supplyFan = { pressureRisePa: 100, efficiency: 0.3 }, signal } = options;
+  const { year, supplyFan = { pressureRisePa: 100, efficiency: 0.3 } } = options;
+  const { signal, onProgress, createPool } = options;
   if (air === undefined || year === undefined) return undefined;
   const { weather, hoursPerDay } = year;
   const massFlowKgPerS = Math.max(0, air.inflowKgPerS - air.baselineInflowKgPerS);
@@ -180,7 +181,11 @@ async function yearOf(
       ? await yearlyAirStudy(
           compiled,
           { state: question.state, hoursPerDay, year: weather },
-          signal === undefined ? {} : { signal },
+          {
+            ...(signal === undefined ? {} : { signal }),
+            ...(onProgress === undefined ? {} : { onProgress }),
+            ...(createPool === undefined ? {} : { createPool }),
+          },
         )
       : undefined;
   const { heatingKWh, coolingKWh } = byHours ?? byDegreeDays;

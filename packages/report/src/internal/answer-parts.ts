@@ -8,7 +8,7 @@ import { incompleteWords } from './incomplete-words.js';
 import { numberPrinter, type NumberPrinter } from './number-printer.js';
 import { againstOutdoors, fromBaseline, marginWords, quantityWords } from './pressure-words.js';
 import { situationWords } from './situation-words.js';
-import { spillsSomewhere } from './spilled-air-words.js';
+import { spillsSomewhere } from '../spills-somewhere.js';
 import { zonesThatMatter } from './zones-that-matter.js';
 
 /** The sentences of the answer, by what they say. */

@@ -89,9 +89,13 @@ export function flueSentences(found: ApplianceDraft, input: DraftWordsInput): re
   return [
     meanings[worst.verdict],
     `Least favourable, with ${draftSituationWords(worst, input)}. Of all its situations: ${counted.join(', ')}.`,
-    `Draft there, once warm: ${printer.signedPressure(worst.tapDraftPa)} Pa at the tap; of its gas ${percent(worst.spilledShare.fromCold)} stays in the room from cold, ${percent(worst.spilledShare.fromWarm)} from warm.`,
+    pressesOut(worst)
+      ? `Its burner presses the gas into a vent that should draw: once warm the vent stands ${printer.signedPressure(worst.tapDraftPa)} Pa above the room at the tap. Gas comes out at joints and through the appliance; how much is not calculated, and all of it counts as spilled.`
+      : `Draft there, once warm: ${printer.signedPressure(worst.tapDraftPa)} Pa at the tap; of its gas ${percent(worst.spilledShare.fromCold)} stays in the room from cold, ${percent(worst.spilledShare.fromWarm)} from warm.`,
     ...(thresholds === undefined
-      ? ['A fan holds the flow of its gas, so that there is no suction at which it turns.']
+      ? pressesOut(worst)
+        ? []
+        : ['A fan holds the flow of its gas, so that there is no suction at which it turns.']
       : [
           `Where it turns, room minus outdoors at its collar, in Pa: ${turns('a cold flue starts to draw only above', thresholds.coldEstablishes, printer)}; ${turns('a hot flue spills below', thresholds.hotSpills, printer)}; ${turns('a hot flue reverses below', thresholds.hotReverses, printer)}.`,
         ]),
@@ -100,6 +104,15 @@ export function flueSentences(found: ApplianceDraft, input: DraftWordsInput): re
       : [`From the start of the burner: ${starts.map(startWords(system)).join('; ')}.`]),
     ...missing,
   ];
+}
+
+/** Whether gas rises, and yet counts as spilled because its vent stands above the room. */
+function pressesOut({
+  verdict,
+  spilledShare,
+  tapDraftPa,
+}: NonNullable<ApplianceDraft['worst']>): boolean {
+  return verdict === 'spills in part' && spilledShare.fromWarm === 1 && tapDraftPa > 0;
 }
 
 function turns(

@@ -61,16 +61,25 @@ const margins = z.array(
   }),
 );
 
-const sizingHead = {
+const knownHead = {
   question: z.literal('size'),
   remedy: text,
   tried: z.array(
     z.strictObject({ size, holds: z.boolean(), leastMarginPa: pressurePa.nullable() }),
   ),
-  monotone: z.boolean(),
   solves: count,
   margins,
 };
+const sizingHead = { ...knownHead, monotone: z.boolean() };
+
+const judgedSizeSchema = z.strictObject({ size, margins, proved: z.boolean() });
+
+const unfinishedSchema = z.strictObject({
+  ...knownHead,
+  status: z.literal('unfinished'),
+  fails: z.exactOptional(judgedSizeSchema),
+  holds: z.exactOptional(judgedSizeSchema),
+});
 
 const sizingResultSchema = z.union([
   z.strictObject({ ...sizingHead, status: z.literal('nothing needed') }),
@@ -97,6 +106,7 @@ export const sizingObjectSchema = z.strictObject({
   schemaVersion: z.literal(1),
   libraryVersion: text,
   house,
+  incomplete: z.exactOptional(incompleteSchema),
   limitSet: z.exactOptional(text),
   remedy: z.strictObject({
     kind: kindSchema,
@@ -108,7 +118,7 @@ export const sizingObjectSchema = z.strictObject({
   }),
   targets: z.array(targetSchema),
   withoutLimit: z.array(text),
-  result: sizingResultSchema,
+  result: z.union([sizingResultSchema, unfinishedSchema]),
 });
 
 const energy = z.number().meta({ unit: 'kWh' });

@@ -284,6 +284,8 @@ export const schemaDescriptions: Readonly<Record<string, string>> = {
   frictionMultiplier: 'Friction of flexible duct as it hangs, against smooth metal [-].',
   intakeLoss: 'Loss of intake hood and screen in velocity pressures of the duct [-].',
   size: 'In SI by its dimension: m², m, m³/s or a share.',
+  fails:
+    'The nearest size that was seen to fail before the work was stopped, and by what; no answer.',
   failsAt: 'The nearest size tried on the wanted side, which fails; SI by the dimension.',
   best: 'The size that comes closest; SI by the dimension.',
   margins: 'How far the worst situation is from each target.',

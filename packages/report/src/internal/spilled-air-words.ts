@@ -1,4 +1,4 @@
-import type { ApplianceDraft, SolvedDraft, SpilledAir } from '../draft-results.js';
+import type { SolvedDraft, SpilledAir } from '../draft-results.js';
 import { draftSituationWords, type DraftWordsInput } from './draft-words.js';
 
 /** Air of the rooms that one or several appliances make alike. */
@@ -73,14 +73,4 @@ function ppm(value: number | null | undefined): string {
   if (value === undefined) return '';
   if (value === null) return 'no air passes';
   return value > 0 && value < 1 ? 'below 1' : Number(value.toPrecision(3)).toFixed(0);
-}
-
-/**
- * Whether anything of an appliance's flue calls for words at the top of a report.
- *
- * @param found - the appliance
- * @returns true unless its flue draws from cold wherever it was solved
- */
-export function spillsSomewhere({ worst }: ApplianceDraft): boolean {
-  return worst !== undefined && worst.verdict !== 'drafts from cold';
 }

@@ -1,5 +1,6 @@
 import { verdictsByUrgency, type RuleFinding } from '@evendraft/rules';
 import type { SolvedAir } from '../air-results.js';
+import { spillsSomewhere } from '../spills-somewhere.js';
 import { countWords } from './count-words.js';
 import { deepestPerState } from './deepest-per-state.js';
 import { calledFor } from './draft-words.js';
@@ -56,11 +57,7 @@ function whatToDo(section: TerminalSection): void {
   const { draft, findings, cautions } = assessment;
   const beyond = findings.some(({ verdict }) => verdict === 'beyond the limit');
   const called = draft?.status === 'solved' ? draft.appliances.flatMap(calledFor) : [];
-  const spills =
-    draft?.status === 'solved' &&
-    draft.appliances.some(
-      ({ worst }) => worst !== undefined && worst.verdict !== 'drafts from cold',
-    );
+  const spills = draft?.status === 'solved' && draft.appliances.some(spillsSomewhere);
   page.heading('What to do now');
   for (const caution of cautions.slice(0, beyond || spills ? cautionsShown : 1)) {
     page.bullet(caution);

@@ -158,7 +158,11 @@ export function combustionSituation(
     airtightness: house.airtightness.cases[airtightnessCase]?.name ?? '',
     firing,
     verdict: verdictOf(
-      stable.map((i) => ({ share: share(i), rises: hot.roots[i]!.flows[index]! > 0 })),
+      stable.map((i) => ({
+        share: share(i),
+        rises: hot.roots[i]!.flows[index]! > 0,
+        leaks: set.flues[index]!.leaksUnderPressure,
+      })),
       share(fromCold),
     ),
     heldByFan: member.inlets.length === 0,
@@ -207,12 +211,19 @@ function withoutFiring({ running, doors }: OperatingState): OperatingState {
 }
 
 function verdictOf(
-  stable: readonly { readonly share: number; readonly rises: boolean }[],
+  stable: readonly {
+    readonly share: number;
+    readonly rises: boolean;
+    /** Its vent leaks under pressure, and how much is not known. */
+    readonly leaks: boolean;
+  }[],
   coldShare: number,
 ): DraftVerdict {
   if (coldShare <= nothing) return 'drafts from cold';
   if (stable.some(({ share }) => share <= nothing)) return 'drafts only once warm';
-  return stable.some(({ share, rises }) => rises && share < 1) ? 'spills in part' : 'reversed';
+  return stable.some(({ share, rises, leaks }) => rises && (share < 1 || leaks))
+    ? 'spills in part'
+    : 'reversed';
 }
 
 function leastOf(roots: readonly DraftRoot[], index: number): DraftRoot | undefined {

@@ -153,6 +153,45 @@ describe('one appliance in one situation', () => {
   });
 });
 
+describe('a natural-draft appliance without a draft hood, whose burner is open to no room air', () => {
+  const flue = { height: '7 m', diameter: '150 mm', construction: 'insulated metal chimney' };
+  const compiled = house({
+    appliances: {
+      boiler: {
+        ...{ vent: 'natural draft', fuel: 'pellets', input: '15 kW' },
+        flue: { ...flue, collarHeight: '1.5 m', duringTest: 'sealed' },
+      },
+    },
+  });
+  const of = (running: Readonly<Record<string, string>>) =>
+    situation(compiled, { running, firing: { boiler: 'firing' }, appliance: 'boiler' });
+
+  it('drafts where its vent stands below the room', () => {
+    const { situation: found } = of({});
+    expect(found.verdict).toBe('drafts from cold');
+    expect(found.states[found.fromWarm]!.flues[0]!.tapDraftPa).toBeLessThan(0);
+  });
+
+  it('never counts as drafting where the suction of the house lifts its vent above the room', () => {
+    const { situation: found } = of({ hood: 'high' });
+    const [reading] = found.states[found.fromWarm]!.flues;
+    // Some 30 Pa of buoyancy against the suction of the hood; the burner moves its gas all the same.
+    expect(reading!.roomPa).toBeLessThan(-40);
+    expect(reading!.massFlowKgPerS).toBeGreaterThan(0);
+    expect(reading!.tapDraftPa).toBeGreaterThan(10);
+    expect([found.verdict, reading!.spilledShare]).toEqual(['spills in part', 1]);
+  });
+
+  it('then spills without end from the start, and no carbon monoxide is told that was not worked out', async () => {
+    const worstCase = await worstCaseStudy(compiled);
+    const study = await combustionStudy(compiled, { worstCase, temperaturesC: [] });
+    const [boiler] = study.appliances;
+    expect(boiler!.situations[0]!.verdict).toBe('spills in part');
+    expect(boiler!.courses.map(({ spillageS }) => spillageS)).toEqual([null, null]);
+    expect(boiler!.spilled).toBeUndefined();
+  });
+});
+
 describe('two appliances on one chimney', () => {
   const compiled = house({
     appliances: {

@@ -329,7 +329,11 @@ function spilledIn(
 ): Spilled | undefined {
   const balance = balances[situation.fromCold];
   const weather = of.weathers.get(situation.weather);
-  if (readingOf(situation, situation.fromCold).spilledShare <= 1e-6) return undefined;
+  const { spilledShare, massFlowKgPerS } = readingOf(situation, situation.fromCold);
+  if (spilledShare <= 1e-6) return undefined;
+  // What leaks from a vent under pressure is not in the balance, which takes all of it up.
+  const own = set.flues.find((flue) => flue.appliance.id === situation.appliance);
+  if (own?.leaksUnderPressure === true && massFlowKgPerS > 0) return undefined;
   if (balance === undefined || weather === undefined) return undefined;
   const { state, label, airtightness, firing, appliance } = situation;
   const { fuel, vent } = compiled.house.appliances.find(({ id }) => id === appliance)!;

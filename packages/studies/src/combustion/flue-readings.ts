@@ -1,5 +1,5 @@
 import type { FluesOfSituation } from './flues-of-situation.js';
-import { spillShares } from './spill-shares.js';
+import { countedShare, spillShares } from './spill-shares.js';
 import { tapDraft } from './tap-draft.js';
 import type { VentsAtFlows } from './vents-at-flows.js';
 
@@ -14,7 +14,7 @@ export interface FlueReading {
   readonly theoreticalDraftPa: number;
   /** Room at the collar's height minus outdoors [Pa]. */
   readonly roomPa: number;
-  /** Share of its gas that does not leave at the top [-]. */
+  /** Share of its gas that does not leave at the top, or counts so where its vent leaks under pressure [-]. */
   readonly spilledShare: number;
   /** Where its gas leaves the vent or chimney, or where outdoor air comes out at the collar [°C]. */
   readonly outletTemperatureC: number;
@@ -48,13 +48,14 @@ export function flueReadings(
       // The same as the inlets' own where room air may enter; else what the burner's fan makes of it.
       const suctionPa = responsePa[first + k]! - neededPa + inletSuctionPa;
       const risesOut = gas.massFlowKgPerS > 0 && (chimney?.massFlowKgPerS ?? 0) > 0;
+      const tapDraftPa = tapDraft(flue, { ...gas, inletSuctionPa: suctionPa });
       readings.push({
         appliance: flue.appliance.id,
         massFlowKgPerS: gas.massFlowKgPerS,
-        tapDraftPa: tapDraft(flue, { ...gas, inletSuctionPa: suctionPa }),
+        tapDraftPa,
         theoreticalDraftPa: gas.draftPa + (chimney?.draftPa ?? 0),
         roomPa: roomPa[first + k]!,
-        spilledShare: shares[k]!,
+        spilledShare: countedShare(flue, { tapDraftPa, spilledShare: shares[k]! }),
         outletTemperatureC:
           risesOut && chimney !== undefined ? chimney.outletTemperatureC : gas.outletTemperatureC,
       });

@@ -42,6 +42,11 @@ export interface OpenFlue {
   readonly entryLoss: number;
   /** At the collar [m2]. */
   readonly collarAreaM2: number;
+  /**
+   * A burner sends its gas into a vent that is meant to draw and has no relief: where that stands above the pressure of
+   * its room, gas comes out at joints and through the appliance, nobody knows how much.
+   */
+  readonly leaksUnderPressure: boolean;
   /** Height of the collar above the house's datum [m]. */
   readonly collarHeightM: number;
   /** Places in the network of the house. */
@@ -207,6 +212,10 @@ function openFlue(
     },
     entryLoss: Math.min(hood ? entryLosses.hood : entryLosses.other, first?.lossCoefficient ?? 0),
     collarAreaM2: first?.areaM2 ?? 1,
+    leaksUnderPressure:
+      appliance.vent === 'natural draft' &&
+      (stage?.gasFlowKgPerS ?? 0) > 0 &&
+      inlets.every(({ description }) => description.law.kind !== 'orifice'),
     collarHeightM: ventLink.description.fromHeightM,
     collarZone: network.zoneIndex.get(ventLink.description.from) ?? -1,
     roomZone: network.zoneIndex.get(zone) ?? -1,

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { randomVents } from './internal/random-vents.js';
-import { spillShares } from './spill-shares.js';
+import { countedShare, spillShares } from './spill-shares.js';
 import { tapDraft } from './tap-draft.js';
 import type { VentSystem } from './vent-system.js';
 
@@ -40,4 +40,13 @@ it('draft at the tap is what room air and entry lose, negative while gas rises',
   expect(tapDraft(flue, drawing)).toBeCloseTo(-0.3 - 1.5 * 0.4, 12);
   const falling = { massFlowKgPerS: -0.008, lawAir, inletSuctionPa: -2 };
   expect(tapDraft(flue, falling)).toBeCloseTo(2 + 1.5 * 0.4, 12);
+});
+
+it('all gas counts where a burner presses it into a vent that leaks, above the pressure of the room', () => {
+  const leaking = { leaksUnderPressure: true };
+  expect(countedShare(leaking, { tapDraftPa: 2, spilledShare: 0 })).toBe(1);
+  expect(countedShare(leaking, { tapDraftPa: -2, spilledShare: 0 })).toBe(0);
+  expect(countedShare({ leaksUnderPressure: false }, { tapDraftPa: 2, spilledShare: 0.1 })).toBe(
+    0.1,
+  );
 });

@@ -25,3 +25,19 @@ export function spillShares(
     return 1 - taken * (1 - backDown);
   });
 }
+
+/**
+ * Share of a flue's gas that counts as spilled, with the pressure in its vent [-].
+ *
+ * All of it where the vent leaks under pressure and stands above its room: how much comes out is not calculated.
+ *
+ * @param flue - whether its vent leaks so
+ * @param at - draft at its tap, vent minus room [Pa], and the share by the flows alone [-]
+ * @returns from 0 to 1 [-]
+ */
+export function countedShare(
+  { leaksUnderPressure }: { readonly leaksUnderPressure: boolean },
+  { tapDraftPa, spilledShare }: { readonly tapDraftPa: number; readonly spilledShare: number },
+): number {
+  return leaksUnderPressure && tapDraftPa > 0 ? 1 : spilledShare;
+}

@@ -3,7 +3,7 @@ import type { CompiledHouse } from '@evendraft/house';
 import { pressureAt, solveNetwork, type Balance, type Scenario } from '@evendraft/network';
 import type { FluesOfSituation } from './flues-of-situation.js';
 import { scenarioWithGas, type GasInFlue, type GasInFlues } from './scenario-with-gas.js';
-import { spillShares } from './spill-shares.js';
+import { countedShare, spillShares } from './spill-shares.js';
 import { tapDraft } from './tap-draft.js';
 import { airOfTemperature, riseOf } from './vent-gas.js';
 import type { Vent, VentMember } from './vent-system.js';
@@ -282,10 +282,11 @@ function readStep(
     const { collarHeightM: heightM, collarZone, appliance } = flue;
     const roomPa = pressureAt(network, balance, { zoneId: appliance.zone, heightM, scenario });
     const inletSuctionPa = roomPa - balance.pressuresPa[collarZone]!;
+    const tapDraftPa = tapDraft(flue, { ...next.gas.members[k]!, inletSuctionPa });
     return {
       massFlowKgPerS: flows[k]!,
-      tapDraftPa: tapDraft(flue, { ...next.gas.members[k]!, inletSuctionPa }),
-      spilledShare: shares[k]!,
+      tapDraftPa,
+      spilledShare: countedShare(flue, { tapDraftPa, spilledShare: shares[k]! }),
       outletTemperatureC: next.outletsC[k]!,
       roomPa,
     };

@@ -4,7 +4,7 @@ import { pressureRangeStudy, type PressureRangeStudy } from '../pressure-range-s
 import type { PressureTarget } from '../pressure-target.js';
 import type { Remedy } from '../remedy.js';
 import { StudyArgumentError } from '../study-argument-error.js';
-import type { StudyOptions } from '../study-options.js';
+import type { PooledOptions } from '../study-options.js';
 import type { WorstPressure } from '../worst-of-balances.js';
 import type { TriedSize } from './offered-sizes.js';
 import { solveStates } from './solve-states.js';
@@ -66,12 +66,12 @@ interface Hard {
  * Prepares trials of a remedy. A trial that is stopped rejects, unless a situation was seen by then that fails.
  *
  * @param question - house, remedy and targets
- * @param options - signal, and how far the search of one size is
+ * @param options - signal, how far the search of one size is, workers
  * @returns the trial
  */
 export function remedyTrial(
   { house, remedy, targets }: TrialQuestion,
-  options: Pick<StudyOptions, 'signal' | 'onProgress'> = {},
+  options: Pick<PooledOptions, 'signal' | 'onProgress' | 'createPool'> = {},
 ): RemedyTrial {
   const known = new Map<number, TriedSize>();
   const judgements = new Map<number, SizeJudgement>();

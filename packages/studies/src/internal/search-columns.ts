@@ -18,55 +18,38 @@ const mostBounds = 20_000;
  * With the air of every column held, the ordering of settings holds; so the lowest pressure of any state is not
  * below the bound over all airs of the columns, with what is not yet decided set to carry most outward. Sets of
  * states whose bound beats no extreme are left out, the others are split, switch by switch, down to single states
- * that are solved as they are. Likewise above. The set whose bound beats an extreme by most comes first, of all
- * weathers, doors and airtightness cases, so that an extreme of one cuts short the search of all.
+ * that are solved as they are. Likewise above. The states that carry most and least outward are solved first, and the
+ * place with the lowest pressure is searched first, of all weathers, doors and airtightness cases, for what is found in
+ * one cuts short the search of all; depth first, so that what is settled grows evenly.
  *
  * @param compiled - the compiled house
  * @param search - places, solver, tally
  */
-export async function searchColumns(
-  compiled: CompiledHouse,
-  { places, solver, tally, goesOn }: PlacesSearch,
-): Promise<void> {
+export async function searchColumns(compiled: CompiledHouse, search: PlacesSearch): Promise<void> {
+  const { solver, tally, goesOn } = search;
+  const places = await solveCorners(search);
   const decided = decidedFirst(compiled);
-  const open = openSets();
   const bounds = new Map<SearchedPlace, number>();
-  // The states that carry most and least outward come first: they tell most of the rest.
-  const corners = places.flatMap((place) =>
-    (['lowering', 'raising'] as const).map((side): Question => ({
-      kind: 'state',
-      place,
-      state: cornerOf(place, side),
-      settles: 0,
-    })),
-  );
-  for (const place of places) {
-    open.add({ place, settled: {}, bounds: [], kept: [], excessPa: Infinity });
-  }
+  /** Sets that are open, the next one last. */
+  const open = places.map((place): StateSet => ({ place, settled: {}, bounds: [], kept: [] }));
+  open.reverse();
   const next = (): Question | undefined => {
-    const corner = corners.shift();
-    if (corner !== undefined) return corner;
-    for (let set = open.take(); set !== undefined; set = open.take()) {
+    for (let set = open.pop(); set !== undefined; set = open.pop()) {
       const { place, settled } = set;
-      const states = statesIn(set);
       const solved = bounds.get(place) ?? 0;
       // What was found since its bound was solved may have settled it.
-      const isSettled = set.bounds.length > 0 && !(excessOf(set.bounds, place, tally) > beatenByPa);
-      if (isSettled || solved > mostBounds) {
-        tally.settle(states);
+      if (solved > mostBounds || !mayBeat(set, tally)) {
+        tally.settle(statesIn(set));
         continue;
       }
       const split = decided(place.order).find(({ id }) => settled[id] === undefined);
       if (split === undefined) {
-        return { kind: 'state', place, state: stateOf(settled, place.doors), settles: 1 };
+        return { kind: 'state', place, state: stateOf(settled, place.doors) };
       }
-      if (undecided(split) > 0) {
-        open.split(set, split);
-        continue;
-      }
-      const sides = sidesOf(set).filter(({ side }) => !set.kept.includes(side));
+      const sides =
+        undecided(split) > 0 ? [] : sidesOf(set).filter(({ side }) => !set.kept.includes(side));
       if (sides.length === 0) {
-        open.split(set, split);
+        open.push(...partsOf(set, split));
         continue;
       }
       bounds.set(place, solved + sides.length);
@@ -92,23 +75,51 @@ export async function searchColumns(
     if (question.kind === 'state') {
       const of = { states: [question.state], lowering: true, raising: true };
       tally.takeStates(place, of, answer.pressures ?? []);
-      tally.settle(question.settles);
+      tally.settle(1);
     } else {
       const pressures = answer.bounds ?? [];
       tally.takeBounds(place, pressures);
-      const found = [
-        ...question.set.bounds.filter(({ side }) => question.set.kept.includes(side)),
-        ...question.sides.map(({ side }, index): Bound => ({ side, pressures: pressures[index]! })),
-      ];
-      const excessPa = excessOf(found, place, tally);
-      if (excessPa > beatenByPa) {
-        open.split({ ...question.set, bounds: found, excessPa }, question.split);
-      } else {
-        tally.settle(statesIn(question.set));
-      }
+      const { set, sides, split } = question;
+      const bounded = {
+        ...set,
+        bounds: [
+          ...set.bounds.filter(({ side }) => set.kept.includes(side)),
+          ...sides.map(({ side }, index): Bound => ({ side, pressures: pressures[index]! })),
+        ],
+      };
+      if (mayBeat(bounded, tally)) open.push(...partsOf(bounded, split));
+      else tally.settle(statesIn(set));
     }
     if (!goesOn()) return;
   }
+}
+
+/** Solves the states that carry most and least outward; gives the places, the one with the lowest pressure first. */
+async function solveCorners({
+  places,
+  solver,
+  tally,
+  goesOn,
+}: PlacesSearch): Promise<readonly SearchedPlace[]> {
+  const left = [...places];
+  const lowestPa = new Map<SearchedPlace, number>();
+  const answers = answeredInOrder(
+    () => left.shift(),
+    (place) =>
+      solver.ask({
+        kind: 'pressures',
+        at: place.at,
+        states: bothSides.map((side) => cornerOf(place, side)),
+      }),
+  );
+  for await (const { question: place, answer } of answers) {
+    const states = bothSides.map((side) => cornerOf(place, side));
+    tally.takeStates(place, { states, lowering: true, raising: true }, answer);
+    const lows = answer.flatMap((pressures) => [...(pressures?.lowestPa ?? [])]);
+    lowestPa.set(place, Math.min(...lows));
+    if (!goesOn()) return [];
+  }
+  return [...places].sort((one, other) => lowestPa.get(one)! - lowestPa.get(other)!);
 }
 
 type Side = 'lowering' | 'raising';
@@ -127,8 +138,6 @@ interface StateSet {
   readonly bounds: readonly Bound[];
   /** Sides on which it is bounded at the same state as that set, and so has its bound. */
   readonly kept: readonly Side[];
-  /** By how much they beat an extreme when they were solved [Pa]. */
-  readonly excessPa: number;
 }
 
 type Question =
@@ -136,8 +145,6 @@ type Question =
       readonly kind: 'state';
       readonly place: SearchedPlace;
       readonly state: OperatingState;
-      /** Situations that are settled with it. */
-      readonly settles: number;
     }
   | {
       readonly kind: 'set';
@@ -148,36 +155,16 @@ type Question =
       readonly sides: readonly { readonly side: Side; readonly state: OperatingState }[];
     };
 
-/** Sets of states that are open, that which beats an extreme by most on top; of equal ones the last that came. */
-function openSets(): {
-  readonly add: (set: StateSet) => void;
-  readonly split: (set: StateSet, by: OrderedSwitch) => void;
-  readonly take: () => StateSet | undefined;
-} {
-  const sets: StateSet[] = [];
-  const add = (set: StateSet): void => {
-    let [low, high] = [0, sets.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (sets[middle]!.excessPa <= set.excessPa) low = middle + 1;
-      else high = middle;
-    }
-    sets.splice(low, 0, set);
-  };
-  return {
-    add,
-    split(set, by) {
-      for (const setting of by.settings) {
-        const same = bothSides.filter((side) => by[side].length === 1 && by[side][0] === setting);
-        add({
-          ...set,
-          settled: { ...set.settled, [by.id]: setting },
-          kept: set.bounds.length === 0 ? [] : same,
-        });
-      }
-    },
-    take: () => sets.pop(),
-  };
+/** The parts of a set with each setting of a switch, that which carries most outward last. */
+function partsOf(set: StateSet, by: OrderedSwitch): readonly StateSet[] {
+  return by.settings.map((setting) => {
+    const same = bothSides.filter((side) => by[side].length === 1 && by[side][0] === setting);
+    return {
+      ...set,
+      settled: { ...set.settled, [by.id]: setting },
+      kept: set.bounds.length === 0 ? [] : same,
+    };
+  });
 }
 
 /** The order in which switches are settled. */
@@ -237,24 +224,22 @@ function sidesOf({
   );
 }
 
-/** By how much bounds beat the extremes so far [Pa]; nothing is beaten where the baseline could not be solved. */
-function excessOf(bounds: readonly Bound[], place: SearchedPlace, tally: SearchTally): number {
-  const baseline = tally.baselineOf(place);
-  if (baseline === undefined) return 0;
-  let excessPa = -Infinity;
-  for (const { side, pressures } of bounds) {
+/** Whether a state of the set may beat an extreme; none can where the baseline could not be solved. */
+function mayBeat({ bounds, place }: StateSet, { kept, baselineOf }: SearchTally): boolean {
+  const baseline = baselineOf(place);
+  if (baseline === undefined) return false;
+  if (bounds.length === 0) return true;
+  return bounds.some(({ side, pressures }) => {
     const [sign, reached, from, kinds] =
       side === 'lowering'
         ? ([1, pressures.lowestPa, baseline.highestPa, ['lowest', 'largest fall']] as const)
         : ([-1, pressures.highestPa, baseline.lowestPa, ['highest', 'largest rise']] as const);
-    reached.forEach((pressure, zone) => {
+    return reached.some((pressure, zone) => {
       const values = [pressure, pressure - from[zone]!];
-      kinds.forEach((kind, index) => {
-        const extreme = tally.kept.extremePa(kind, zone);
-        const beyond = extreme === undefined ? Infinity : sign * (extreme - values[index]!);
-        excessPa = Math.max(excessPa, beyond);
+      return kinds.some((kind, index) => {
+        const extreme = kept.extremePa(kind, zone);
+        return extreme === undefined || sign * (values[index]! - extreme) < -beatenByPa;
       });
     });
-  }
-  return excessPa;
+  });
 }
