@@ -60,6 +60,7 @@ export {
 } from './solve-batch.js';
 export { solveNetwork, type SolveOptions } from './solve-network.js';
 export { UnknownIdError } from './unknown-id-error.js';
+export { WebAssemblyMissingError } from './web-assembly-missing-error.js';
 export {
   createSolverPool,
   type CancelSignal,

@@ -1,6 +1,7 @@
 import { flowLaws } from '@evendraft/airflow';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { inOneMemory } from './arena.js';
+import { createLoopMemory } from './loops.js';
 import { networkRecordLength, writeNetworkRecord } from './network-record.js';
 
 const { powerLaw } = flowLaws;
@@ -56,6 +57,15 @@ it('what does not fit the memory that networks share has one of its own', () => 
   expect(large[1].buffer).toBe(large[0].buffer);
   const small = inOneMemory(0, (arena) => arena.floats(3));
   expect(small.buffer).not.toBe(large[0].buffer);
+});
+
+it('says what to allow where the platform runs no WebAssembly', () => {
+  vi.stubGlobal('WebAssembly', undefined);
+  try {
+    expect(() => createLoopMemory(1)).toThrow(/content security policy/);
+  } finally {
+    vi.unstubAllGlobals();
+  }
 });
 
 /** Power laws of all exponents, both airs differing, and pressure differences of either sign down to the cubic. */

@@ -1,4 +1,5 @@
 import { powerTable } from '@evendraft/airflow';
+import { WebAssemblyMissingError } from '../web-assembly-missing-error.js';
 import { loopsCode } from './loops-code.js';
 
 /**
@@ -52,16 +53,19 @@ let compiled: object | undefined;
  * A new memory with the loops.
  *
  * @param bytes - its size, at least [bytes]
- * @throws {Error} where the platform allows no WebAssembly
+ * @throws {WebAssemblyMissingError} where the platform runs no WebAssembly
  */
 export function createLoopMemory(bytes: number): LoopMemory {
   const { WebAssembly, atob } = globalThis as unknown as Platform;
-  if (WebAssembly === undefined) {
-    throw new Error(
-      "Evendraft solves networks with WebAssembly, which is switched off here: allow it, in a browser by script-src 'wasm-unsafe-eval' in the content security policy, in Node by leaving out --jitless.",
-    );
+  if (WebAssembly === undefined) throw new WebAssemblyMissingError();
+  if (compiled === undefined) {
+    const code = Uint8Array.from(atob(loopsCode), (character) => character.charCodeAt(0));
+    try {
+      compiled = new WebAssembly.Module(code);
+    } catch (error) {
+      throw new WebAssemblyMissingError(error);
+    }
   }
-  compiled ??= new WebAssembly.Module(Uint8Array.from(atob(loopsCode), (one) => one.charCodeAt(0)));
   const memory = new WebAssembly.Memory({ initial: Math.ceil(bytes / bytesAPage) });
   const instance = new WebAssembly.Instance(compiled, { env: { memory } });
   // The loops find the table of powers at the start.
