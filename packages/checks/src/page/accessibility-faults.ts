@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const require = createRequire(import.meta.url);
+const axe = await readFile(require.resolve('axe-core/axe.min.js'), 'utf8');
 
 /**
  * Which rules of accessibility a page breaks.

@@ -1,9 +1,10 @@
 import type { Verdict } from '@evendraft/rules';
-import { displayWidth, graphemesOf } from './display-width.js';
+import { displayWidth } from './display-width.js';
 import { ladderData } from './drawing-data.js';
 import { ladderScale } from './ladder-scale.js';
 import { plainText } from './plain-text.js';
 import type { TerminalSection } from './terminal-findings.js';
+import { wrapText } from './wrap-text.js';
 
 const zonesShown = 6;
 const appliancesShown = 8;
@@ -64,7 +65,11 @@ export function terminalLadder(section: TerminalSection): void {
     if (index === zones.length) lines.push('');
     const value = printer.signedPressure(row.valuePa).padStart(valueRoom);
     const dressed = row.verdict === undefined ? value : page.dressVerdict(value, row.verdict);
-    lines.push(`${padded(row.name, nameRoom)}  ${rowLine(row, place, plot)}${dressed}`);
+    const name = plainText(row.name);
+    // A name that has no room beside its line stands above it, whole.
+    const beside = displayWidth(name) <= nameRoom ? name : '';
+    if (beside === '') lines.push(...wrapText(name, { width: page.width }));
+    lines.push(`${padded(beside, nameRoom)}  ${rowLine(row, place, plot)}${dressed}`);
   });
   page.lines(lines);
 }
@@ -99,14 +104,7 @@ function rowLine(
   }).join('');
 }
 
-/** A name cut or filled to a number of columns. */
+/** A name filled to a number of columns. */
 function padded(name: string, columns: number): string {
-  const plain = plainText(name);
-  if (displayWidth(plain) <= columns) return plain + ' '.repeat(columns - displayWidth(plain));
-  let kept = '';
-  for (const grapheme of graphemesOf(plain)) {
-    if (displayWidth(kept + grapheme) > columns - 1) break;
-    kept += grapheme;
-  }
-  return `${kept}…${' '.repeat(columns - displayWidth(kept) - 1)}`;
+  return name + ' '.repeat(columns - displayWidth(name));
 }

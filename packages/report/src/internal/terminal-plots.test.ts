@@ -41,6 +41,18 @@ describe('terminalLadder', () => {
     }
   });
 
+  it('puts a name that has no room beside its line above it, whole', () => {
+    const name = 'the water heater in the closet behind the kitchen stair';
+    const lines = drawn(terminalLadder, {
+      ...oneZone,
+      findings: oneZone.findings.map((each) => ({ ...each, appliance: name })),
+    });
+    const place = lines.indexOf(name);
+    expect(place).toBeGreaterThan(0);
+    expect(lines[place + 1]).toMatch(/^ +-+\|/u);
+    expect(lines.join('')).not.toContain('…');
+  });
+
   it('colours only values that have a verdict, and only when asked', () => {
     const escape = String.fromCharCode(27);
     expect(drawn(terminalLadder, oneZone).join('')).not.toContain(escape);
