@@ -6,6 +6,7 @@ import { findingsByUrgency } from '../internal/findings-by-urgency.js';
 import { fullStop } from '../internal/full-stop.js';
 import { markup, type Markup } from '../internal/markup.js';
 import { makeUpSentence } from '../internal/size-words.js';
+import { ladderTable } from '../tables/drawing-tables.js';
 import { verdictTable } from '../tables/finding-tables.js';
 import { htmlFigure } from './html-figure.js';
 import type { HtmlInput } from './html-section.js';
@@ -53,6 +54,7 @@ ${
         system,
       )
 }
+${ladder !== undefined && ladder.appliances.length === 0 ? htmlTable(ladderTable(ladder), { system }) : undefined}
 ${htmlTable(verdictTable(assessment), { system, rowsAtMost: verdictsShown })}
 </section>
 `;

@@ -22,7 +22,6 @@ const airtightnessSchema = z.strictObject({
   ),
   guarded: z.boolean(),
   direction: z.enum(['depressurized', 'pressurized', 'both', 'not stated']),
-  remainingM3PerSPaN: z.exactOptional(z.array(z.number())),
 });
 
 /** What a report repeats of the house itself. */

@@ -23,8 +23,6 @@ export const schemaDescriptions: Readonly<Record<string, string>> = {
   volumeFlowM3PerS: 'Flow through the envelope at the test pressure.',
   pressurePa: 'Pressure, zone minus outdoors at the zone’s floor; negative is depressurized.',
   'cases.pressurePa': 'Pressure of the airtightness test.',
-  remainingM3PerSPaN:
-    'Flow coefficients of the leaks by case, where the house was changed since its test [m3/(s Pa^n)].',
   guarded: 'Whether neighbours were held at the same pressure during the test.',
   direction: 'Direction in which it moves air, or in which the test was made.',
   testPreparation: 'How openings, devices and dampers stood during the airtightness test.',

@@ -6,8 +6,25 @@ import type { FanAndSystemDrawingData } from '../drawings/fan-and-system.js';
 import type { FlueDraftDrawingData } from '../drawings/flue-draft.js';
 import type { HouseSectionDrawingData } from '../drawings/house-section-data.js';
 import type { MakeUpOptionsDrawingData } from '../drawings/make-up-options.js';
+import type { PressureLadderDrawingData } from '../drawings/pressure-ladder.js';
 import type { WindRoseDrawingData } from '../drawings/wind-rose.js';
 import type { ReportTable } from './report-table.js';
+
+/**
+ * The numbers of the pressure ladder by zone; those of appliances are in the table of verdicts.
+ *
+ * @param data - what the drawing shows
+ * @returns the table beside it
+ */
+export function ladderTable({ zones, situation }: PressureLadderDrawingData): ReportTable {
+  return {
+    id: 'ladder-zones',
+    caption: 'Pressures of the worst case',
+    note: `${situation}. Against outdoors at the height of each floor; negative is below outdoors.`,
+    columns: [{ header: 'Zone' }, { header: 'Pressure', quantity: 'pressure' }],
+    rows: zones.map(({ zone, pressurePa }) => [zone, pressurePa]),
+  };
+}
 
 /**
  * The numbers of the house in section: pressures and neutral levels.
