@@ -37,23 +37,24 @@ export function largestFlows(
     const heaviest = coldest.densityKgPerM3 - outdoorAir.densityKgPerM3;
     const rise = vents.reduce((sum, vent) => sum + Math.abs(riseOf(vent)), 0);
     const buoyancy = (Math.max(0, lightest) + Math.max(0, heaviest)) * gravity * rise;
-    // More than a burner sends rises only while its collar sucks, so that it pushes nothing but its neighbours' flows.
-    const pushed = members.map((member) =>
-      chimney === undefined || member.inlets.length === 0
-        ? 0
-        : Math.abs(
-            inletSuction(member.inlets, -member.injectedKgPerS, {
-              room: member.roomAir,
-              collar: hottest,
-            }),
-          ),
+    const flowsAt = (drivePa: number): readonly number[] =>
+      members.map(({ vent, injectedKgPerS, inlets }) => {
+        if (inlets.length === 0) return injectedKgPerS;
+        let flow = 1e-4 + injectedKgPerS;
+        while (lossOf(vent, flow, coldest) < drivePa && flow < 1e3) flow *= 1.5;
+        return flow;
+      });
+    const drivePa = margin * (1 + house + buoyancy);
+    // More than a burner sends rises only while its collar sucks: all burners push nothing but what comes down a
+    // neighbour's connector.
+    const rising = flowsAt(drivePa);
+    if (chimney === undefined) return rising;
+    const sum = rising.reduce((total, flow) => total + flow, 0);
+    const collars = members.map(({ inlets, injectedKgPerS, roomAir }) =>
+      Math.abs(inletSuction(inlets, -injectedKgPerS, { room: roomAir, collar: hottest })),
     );
-    const drive = margin * (1 + house + buoyancy + Math.max(...pushed));
-    return members.map(({ vent, injectedKgPerS, inlets }) => {
-      if (inlets.length === 0) return injectedKgPerS;
-      let flow = 1e-4 + injectedKgPerS;
-      while (lossOf(vent, flow, coldest) < drive && flow < 1e3) flow *= 1.5;
-      return flow;
-    });
+    // They raise the foot of the chimney neither above a collar nor beyond what the chimney then loses.
+    const pushedPa = Math.min(Math.max(...collars), lossOf(chimney, sum, hottest));
+    return flowsAt(drivePa + margin * pushedPa);
   });
 }
