@@ -4,7 +4,7 @@ import type { CollarInlet } from './vent-system.js';
 /**
  * Pressure of the room above that of the collar at which its inlets pass a flow [Pa].
  *
- * Exact for one sharp-edged opening; several ways beside each other are searched, each rising with the pressure.
+ * Exact for one sharp-edged opening; else searched to rounding, because the flow of every way rises with the pressure.
  *
  * @param inlets - ways between room and collar
  * @param massFlowKgPerS - from the room into the flue [kg/s]
@@ -26,25 +26,57 @@ export function inletSuction(
     return (massFlowKgPerS * Math.abs(massFlowKgPerS)) / (2 * entering.densityKgPerM3 * area ** 2);
   }
   const ends = { from: air.room, to: air.collar };
-  const flowOf = (pressurePa: number): number =>
-    inlets.reduce((sum, { law }) => sum + flowAt(law, pressurePa, ends).massFlowKgPerS, 0);
-  return bracketed((pressurePa) => sign * flowOf(sign * pressurePa), sign * massFlowKgPerS) * sign;
+  return sign * suctionOf(inlets, { massFlowKgPerS, sign, ends });
 }
 
-/** Where a rising function from zero on reaches a value; infinite where it does not below 10 MPa. */
-function bracketed(of: (x: number) => number, value: number): number {
-  let low = 0;
-  let high = 1e-3;
-  while (of(high) < value) {
-    low = high;
-    high *= 4;
-    if (high > 1e7) return Infinity;
-  }
-  for (let halving = 0; halving < 200; halving++) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) break;
-    if (of(middle) < value) low = middle;
-    else high = middle;
+/** Pressure below which a flow is looked for [Pa]. */
+const mostPa = 1e7;
+/** Share of the flow within which one more step brings the rest to rounding [-]. */
+const nearEnough = 1e-9;
+const mostRounds = 200;
+
+/**
+ * Size of the pressure at which ways beside each other pass a flow; infinite where they do not below 10 MPa [Pa].
+ *
+ * Newton on logarithms, where an opening's law is a line; a gate that begins to open bends it, so that the step is taken
+ * only inside the bracket and while the error halves, else the bracket is halved on logarithms.
+ *
+ * Source: Newton's method kept within a bracket, as in Press and others, Numerical Recipes, 9.4 (from memory).
+ */
+function suctionOf(
+  inlets: readonly CollarInlet[],
+  of: {
+    readonly massFlowKgPerS: number;
+    readonly sign: number;
+    readonly ends: { readonly from: AirState; readonly to: AirState };
+  },
+): number {
+  const { massFlowKgPerS, sign, ends } = of;
+  let [low, high] = [0, Infinity];
+  let pressurePa = 1;
+  let before = Infinity;
+  for (let round = 0; round < mostRounds; round++) {
+    let flow = 0;
+    let slope = 0;
+    for (const { law } of inlets) {
+      const { massFlowKgPerS: own, slopeKgPerSPa } = flowAt(law, sign * pressurePa, ends);
+      flow += own;
+      slope += slopeKgPerSPa;
+    }
+    // Infinite where nothing passes yet.
+    const missing = Math.log(massFlowKgPerS / (sign * Math.abs(flow)));
+    const next = pressurePa * Math.exp((missing * Math.abs(flow)) / (pressurePa * slope));
+    if (Math.abs(missing) <= nearEnough) return next;
+    if (missing < 0) high = pressurePa;
+    else if (pressurePa >= mostPa) return Infinity;
+    else low = pressurePa;
+    const halves = Math.abs(missing) <= 0.5 * before;
+    before = Math.abs(missing);
+    if (halves && next > low && next < high) pressurePa = Math.min(next, mostPa);
+    else if (high === Infinity) pressurePa = Math.min(64 * pressurePa, mostPa);
+    else pressurePa = low > 0 ? Math.sqrt(low * high) : high / 64;
+    // Nothing lies between the ends any more.
+    if (!(pressurePa > low && pressurePa < high)) return high;
   }
   return high;
 }

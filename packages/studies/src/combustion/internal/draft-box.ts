@@ -133,9 +133,8 @@ function runsOf(
   for (let slice = 1; slice < ends.length; slice++) {
     const [from, to] = [ends[slice - 1]!, ends[slice]!];
     if (!(to > from)) continue;
-    const bounds = asks({ low: from, high: to });
-    const margin = 1e-9 * Math.max(1, Math.abs(bounds.low), Math.abs(bounds.high));
-    if (bounds.low > given.high + margin || bounds.high < given.low - margin) continue;
+    const { low: least, high: most } = rounded(asks({ low: from, high: to }));
+    if (least > given.high || most < given.low) continue;
     const last = runs.at(-1);
     if (last !== undefined && last.high === from) last.high = to;
     else runs.push({ low: from, high: to });
@@ -143,8 +142,10 @@ function runsOf(
   return runs;
 }
 
+/** Wider by what rounding may hide at either end; an end without limit, where nothing is open, stays where it is. */
 function rounded({ low, high }: Interval): Interval {
-  const margin = 1e-9 * Math.max(1, Math.abs(low), Math.abs(high));
+  const sizes = [low, high].filter(Number.isFinite).map(Math.abs);
+  const margin = 1e-9 * Math.max(1, ...sizes);
   return { low: low - margin, high: high + margin };
 }
 

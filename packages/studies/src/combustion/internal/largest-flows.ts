@@ -10,8 +10,8 @@ const margin = 2;
  * Flows that no vent can pass in any state [kg/s].
  *
  * All that drives is the pressure that the house has without flues, the buoyancy of the hottest and of the coldest gas
- * over the whole rise, and the gas of the burners; openings only take from it. The loss of the vent alone, in heavy
- * gas, at the flow given takes twice that.
+ * over the whole rise, and on a common chimney the gas of the burners; openings only take from it. The loss of the vent
+ * alone, in heavy gas, at the flow given takes twice that.
  *
  * @param systems - the vents
  * @param responsePa - by member, what the house gives while nothing flows in them [Pa]
@@ -37,8 +37,9 @@ export function largestFlows(
     const heaviest = coldest.densityKgPerM3 - outdoorAir.densityKgPerM3;
     const rise = vents.reduce((sum, vent) => sum + Math.abs(riseOf(vent)), 0);
     const buoyancy = (Math.max(0, lightest) + Math.max(0, heaviest)) * gravity * rise;
+    // More than a burner sends rises only while its collar sucks, so that it pushes nothing but its neighbours' flows.
     const pushed = members.map((member) =>
-      member.inlets.length === 0
+      chimney === undefined || member.inlets.length === 0
         ? 0
         : Math.abs(
             inletSuction(member.inlets, -member.injectedKgPerS, {
