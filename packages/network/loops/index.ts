@@ -3,8 +3,8 @@
 // `@evendraft/network` lays out in memory; what calls them, and why they are right, is there, in TypeScript.
 //
 // After a change: `npm run build:loops` compiles them into `src/internal/loops-code.ts`.
-export { chords, differences, tangents } from './links';
+export { chords, differences } from './links';
 export { factorize, fill, solve } from './matrix';
 export { powerLaw, powerLawInverse } from './power-law';
-export { bendOfStep, bendOfTrial, newtonStep, residualStep } from './steps';
-export { goAlong, greatestResidual, greatestThrough, slopeAlong, sums, tangentSums } from './zones';
+export { bendOfStep, bendOfTrial, goAlong, newtonStep, residualStep, tangentStep } from './steps';
+export { greatestResidual, greatestThrough, slopeAlong, sums } from './zones';

@@ -27,7 +27,7 @@ export function powerLaw(network: Network, records: usize, begin: i32, end: i32)
     const n = load<f64>(records, 16);
     const size = abs(x);
     if (size > width) {
-      const chord = n == 0.5 ? coefficient / sqrt(size) : coefficient * power(size, bits, n - 1.0);
+      const chord = n == 0.5 ? coefficient / sqrt(size) : coefficient * power(bits, n - 1.0);
       store<f64>(at(flow, link), chord * x);
       store<f64>(at(slope, link), chord * n);
     } else {

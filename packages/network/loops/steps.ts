@@ -1,7 +1,7 @@
-import { bendsAfterStep, bendsAtTrial } from './links';
+import { bendsAfterStep, bendsAtTrial, differences, tangents } from './links';
 import { factorize, fill, solve, ZoneMatrix } from './matrix';
 import { Network } from './network';
-import { bendSums, takeResidual } from './zones';
+import { bendSums, moveTrial, takeResidual, tangentSums } from './zones';
 
 /**
  * The step −H⁻¹F from the slopes and residuals at hand.
@@ -13,6 +13,19 @@ export function newtonStep(network: Network, matrix: ZoneMatrix): bool {
   if (!factorize(matrix)) return false;
   residualStep(network, matrix);
   return true;
+}
+
+/** Likewise from the tangents of the laws. */
+export function tangentStep(network: Network, matrix: ZoneMatrix): bool {
+  tangents(network);
+  tangentSums(network);
+  return newtonStep(network, matrix);
+}
+
+/** The trial pressures a part t of the step away, and the pressure differences there. */
+export function goAlong(network: Network, t: f64): void {
+  moveTrial(network, t);
+  differences(network);
 }
 
 /** The step −H⁻¹F from a matrix that is factorized. */

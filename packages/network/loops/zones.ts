@@ -74,7 +74,7 @@ export function bendSums(network: Network): void {
 }
 
 /** trial = pressure + t step. */
-export function goAlong(network: Network, t: f64): void {
+export function moveTrial(network: Network, t: f64): void {
   const zoneCount = network.zoneCount;
   const pressure = network.pressure;
   const trial = network.trial;

@@ -1,6 +1,6 @@
 import type { Kernel } from './kernel.js';
 import { residualExcess } from './stop-test.js';
-import { gatherRounding, sweepLinks } from './sweep.js';
+import { evaluateLaws, gatherRounding } from './sweep.js';
 
 /** A slope of at most this part of the slope at the start is small. */
 const small = 0.3;
@@ -29,7 +29,7 @@ const tiny = 1e-9;
  * @returns false when no point was found
  */
 export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
-  const { trial, iteration, loops, address, stepAddress } = kernel;
+  const { iteration, loops, address, stepAddress } = kernel;
   const start = loops.slopeAlong(address, stepAddress);
   let t = 1;
   let low = 0;
@@ -39,7 +39,7 @@ export function searchAlongStep(kernel: Kernel, tolerance: number): boolean {
   let roseLast = false;
   for (let trials = 1; trials <= mostTrials; trials++) {
     loops.goAlong(address, t);
-    sweepLinks(kernel, trial);
+    evaluateLaws(kernel);
     iteration.lawSweeps++;
     const slope = loops.slopeAlong(address, stepAddress);
     const excess = residualExcess(kernel, tolerance);

@@ -9,17 +9,16 @@ import { loopsCode } from './loops-code.js';
 export interface Loops {
   differences(network: number): void;
   chords(network: number): void;
-  tangents(network: number): void;
   powerLaw(network: number, records: number, begin: number, end: number): void;
   powerLawInverse(network: number, records: number, begin: number, end: number): void;
   sums(network: number): void;
-  tangentSums(network: number): void;
   goAlong(network: number, t: number): void;
   slopeAlong(network: number, vector: number): number;
   greatestThrough(network: number): number;
   greatestResidual(network: number, leastPart: number): number;
   /** 1 where the matrix was regular, else 0. */
   newtonStep(network: number, matrix: number): number;
+  tangentStep(network: number, matrix: number): number;
   residualStep(network: number, matrix: number): void;
   bendOfStep(network: number, matrix: number): void;
   bendOfTrial(network: number, matrix: number): void;
@@ -83,16 +82,15 @@ function asObject(exports: Loops): Loops {
   return {
     differences: exports.differences,
     chords: exports.chords,
-    tangents: exports.tangents,
     powerLaw: exports.powerLaw,
     powerLawInverse: exports.powerLawInverse,
     sums: exports.sums,
-    tangentSums: exports.tangentSums,
     goAlong: exports.goAlong,
     slopeAlong: exports.slopeAlong,
     greatestThrough: exports.greatestThrough,
     greatestResidual: exports.greatestResidual,
     newtonStep: exports.newtonStep,
+    tangentStep: exports.tangentStep,
     residualStep: exports.residualStep,
     bendOfStep: exports.bendOfStep,
     bendOfTrial: exports.bendOfTrial,

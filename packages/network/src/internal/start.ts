@@ -26,9 +26,7 @@ export function findStart(kernel: Kernel): void {
 
   loops.chords(address);
   for (let g = 0; g < kernel.groups.length; g++) takeTangents(kernel, kernel.groups[g]!);
-  loops.tangents(address);
-  loops.tangentSums(address);
-  if (loops.newtonStep(address, matrix.address) === 0) return;
+  if (loops.tangentStep(address, matrix.address) === 0) return;
   addToPressures(kernel, step);
 
   for (let g = 0; g < kernel.groups.length; g++) straighten(kernel, kernel.groups[g]!);

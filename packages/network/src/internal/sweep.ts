@@ -6,11 +6,17 @@ import type { ZoneMatrix } from './zone-matrix.js';
  * pressures. Flows that no pressure changes stand in their places.
  */
 export function sweepLinks(kernel: Kernel, pressure: Float64Array): void {
-  const { zoneCount, trial, loops, address, groups } = kernel;
+  const { zoneCount, trial, loops, address } = kernel;
   if (pressure !== trial) {
     for (let zone = 0; zone < zoneCount; zone++) trial[zone] = pressure[zone]!;
   }
   loops.differences(address);
+  evaluateLaws(kernel);
+}
+
+/** The same at the pressure differences at hand. */
+export function evaluateLaws(kernel: Kernel): void {
+  const { loops, address, groups } = kernel;
   for (let g = 0; g < groups.length; g++) {
     const group = groups[g]!;
     if (group.begin < group.end && !group.constant) evaluate(kernel, group);

@@ -35,8 +35,10 @@ export function powerFromHigh(x: number, high: number, n: number): number {
         (1.4426950408889634 -
           r * (0.7213475204444817 - r * (0.4808983469629878 - r * 0.36067376022224085))));
 
-  const k = Math.floor(256 * y + 0.5);
-  const f = y - k * 0.00390625;
+  // From 1.5 · 2^44 on a double is a multiple of 1/256, so adding that rounds.
+  const multiple = y + 26388279066624 - 26388279066624;
+  const f = y - multiple;
+  const k = (256 * multiple) | 0;
   // 1 + f ln 2 + (f ln 2)²/2 + …
   const rest =
     1 +
