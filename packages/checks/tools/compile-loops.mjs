@@ -29,11 +29,11 @@ export function compiledLoops() {
     execFileSync(process.execPath, [compiler, 'index.ts', '-o', result, ...options], {
       cwd: loops,
     });
-    const code = readFileSync(result).toString('base64');
+    const code = readFileSync(result).toString('hex');
     const lines = (code.match(/.{1,92}/g) ?? []).map((line) => `  '${line}'`);
     return `// Made from the sources in loops/ by npm run build:loops; not to be edited.
 
-/** The compiled loops, as base64. */
+/** The compiled loops, two hexadecimal digits a byte. */
 export const loopsCode =
 ${lines.join(' +\n')};
 `;

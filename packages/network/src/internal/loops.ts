@@ -42,7 +42,6 @@ interface Platform {
     readonly Memory: new (size: { readonly initial: number }) => { readonly buffer: ArrayBuffer };
     readonly Instance: new (module: object, imports: object) => { readonly exports: unknown };
   };
-  atob(base64: string): string;
 }
 
 const bytesAPage = 65_536;
@@ -55,12 +54,11 @@ let compiled: object | undefined;
  * @throws {WebAssemblyMissingError} where the platform runs no WebAssembly
  */
 export function createLoopMemory(bytes: number): LoopMemory {
-  const { WebAssembly, atob } = globalThis as unknown as Platform;
+  const { WebAssembly } = globalThis as unknown as Platform;
   if (WebAssembly === undefined) throw new WebAssemblyMissingError();
   if (compiled === undefined) {
-    const code = Uint8Array.from(atob(loopsCode), (character) => character.charCodeAt(0));
     try {
-      compiled = new WebAssembly.Module(code);
+      compiled = new WebAssembly.Module(bytesOf(loopsCode));
     } catch (error) {
       throw new WebAssemblyMissingError(error);
     }
@@ -75,6 +73,12 @@ export function createLoopMemory(bytes: number): LoopMemory {
     loops: asObject(instance.exports as Loops),
     used: table.byteLength,
   };
+}
+
+function bytesOf(hexadecimal: string): Uint8Array {
+  return Uint8Array.from({ length: hexadecimal.length / 2 }, (_, byte) =>
+    Number.parseInt(hexadecimal.slice(2 * byte, 2 * byte + 2), 16),
+  );
 }
 
 /** Exports are looked up by name at every call, which costs as much as a loop; the fields of an object are not. */
