@@ -1,7 +1,7 @@
-import { mkdtemp, readFile, readdir, rm, symlink, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile, readdir, symlink } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { ownFolder } from '../test-data/own-folder.js';
 import { run } from '../test-data/run-written.js';
 
 // Files that try to freeze the program, to fill its memory, to mislead its reader or to command the terminal.
@@ -92,41 +92,27 @@ const commanding = [
 /** What a terminal would obey or a reader not see. */
 const unseen = /(?!\n)[\p{Cc}\p{Cf}\u2028\u2029]/u;
 
-let folder: string;
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'evendraft-hostile-'));
-});
-
-afterEach(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function file(name: string, content: string | Uint8Array): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, content);
-  return path;
-}
+const own = ownFolder();
 
 describe('a hostile file', () => {
   it.each(refused)('%s is refused at its place, and nothing is written', async (...row) => {
     const [, content, expected] = row;
-    const house = await file('house.yaml', content);
-    const { code, out, err } = await run('assess', house, '--out', join(folder, 'reports'));
+    const house = await own.file('house.yaml', content);
+    const { code, out, err } = await run('assess', house, '--out', join(own.path, 'reports'));
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(/house\.yaml:\d+:\d+: /u);
     expect(err).toContain(expected);
     expect(err).not.toMatch(unseen);
     expect(err.length).toBeLessThan(20_000);
-    expect(await readdir(folder)).toEqual(['house.yaml']);
+    expect(await readdir(own.path)).toEqual(['house.yaml']);
   });
 
   it.each(commanding)('%s is no name, and never reaches the terminal', async (_, name) => {
-    const key = await file(
+    const key = await own.file(
       'key.yaml',
       `${head}exhaust: { "${name}": { kind: hood, flow: 300 cfm } }\n`,
     );
-    const title = await file('title.yaml', head.replace('Test House', `"${name}"`));
+    const title = await own.file('title.yaml', head.replace('Test House', `"${name}"`));
     for (const house of [key, title]) {
       const { code, out, err } = await run('check', house);
       expect([code, out]).toEqual([2, '']);
@@ -140,7 +126,7 @@ describe('a hostile file', () => {
   });
 
   it.skipIf(process.platform === 'win32')('without an end is refused as too large', async () => {
-    const endless = join(folder, 'house.yaml');
+    const endless = join(own.path, 'house.yaml');
     await symlink('/dev/zero', endless);
     const { code, out, err } = await run('check', endless);
     expect([code, out]).toEqual([2, '']);
@@ -153,9 +139,9 @@ describe('a hostile path', () => {
     'of a house file is printed without its commands',
     async () => {
       const name = 'a\u001b[2Jb\u202ec.yaml';
-      const gone = await run('check', join(folder, name));
-      const wrong = await run('check', await file(name, 'nonsense'));
-      const good = await run('check', await file(name, `${head}exhaust: { hood: 300 cfm }\n`));
+      const gone = await run('check', join(own.path, name));
+      const wrong = await run('check', await own.file(name, 'nonsense'));
+      const good = await run('check', await own.file(name, `${head}exhaust: { hood: 300 cfm }\n`));
       expect([gone.code, wrong.code, good.code]).toEqual([2, 2, 0]);
       for (const { out, err } of [gone, wrong, good]) {
         expect(out + err).not.toMatch(unseen);
@@ -167,15 +153,15 @@ describe('a hostile path', () => {
   it.skipIf(process.platform === 'win32')(
     'of a report that cannot be, with NUL in it, is refused',
     async () => {
-      const house = await file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
+      const house = await own.file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
       for (const flag of ['--report', '--out', '--csv']) {
-        const { code, out, err } = await run('assess', house, flag, join(folder, 'a\u0000b'));
+        const { code, out, err } = await run('assess', house, flag, join(own.path, 'a\u0000b'));
         expect([code, out]).toEqual([2, '']);
         expect(err).toContain(flag);
         expect(err).not.toMatch(unseen);
         expect(err).not.toMatch(/\n\s+at /u);
       }
-      expect(await readdir(folder)).toEqual(['house.yaml']);
+      expect(await readdir(own.path)).toEqual(['house.yaml']);
     },
   );
 });
@@ -189,23 +175,23 @@ describe('a hostile block to sign', () => {
       Buffer.from('evendraftSignOff: 1\npermit: K\u00fcche\n', 'latin1'),
     ],
   ])('with %s is refused at its place', async (_, content) => {
-    const house = await file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
-    const sign = await file('sign.yaml', content);
-    const page = join(folder, 'page.html');
+    const house = await own.file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
+    const sign = await own.file('sign.yaml', content);
+    const page = join(own.path, 'page.html');
     const { code, out, err } = await run('assess', house, '--report', page, '--sign-off', sign);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(/sign\.yaml:\d+:\d+: /u);
     expect(err).not.toMatch(unseen);
-    expect((await readdir(folder)).sort()).toEqual(['house.yaml', 'sign.yaml']);
+    expect((await readdir(own.path)).sort()).toEqual(['house.yaml', 'sign.yaml']);
   });
 
   it('puts no control character on the page', async () => {
-    const house = await file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
-    const sign = await file(
+    const house = await own.file('house.yaml', `${head}exhaust: { hood: 300 cfm }\n`);
+    const sign = await own.file(
       'sign.yaml',
       'evendraftSignOff: 1\npermit: "B-\\u001b[31m\\u202e<b>7"\n',
     );
-    const page = join(folder, 'page.html');
+    const page = join(own.path, 'page.html');
     const { code } = await run('assess', house, '--report', page, '--sign-off', sign);
     expect(code).toBe(0);
     const html = await readFile(page, 'utf8');

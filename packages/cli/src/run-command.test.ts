@@ -1,7 +1,7 @@
-import { chmod, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { chmod, readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
+import { ownFolder } from '../test-data/own-folder.js';
 import { run, runWith } from '../test-data/run-written.js';
 
 const tightHouse = `evendraft: 1
@@ -16,37 +16,23 @@ appliances:
   water heater: { vent: natural draft, fuel: gas, input: 40 kBtu/h }
 `;
 
-let folder: string;
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'evendraft-'));
-});
-
-afterEach(async () => {
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function file(name: string, content: string | Uint8Array): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, content);
-  return path;
-}
+const own = ownFolder();
 
 describe('evendraft assess', () => {
   it('prints the answer and leaves no file where no folder is named', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     const { code, out, err } = await run('assess', house);
     expect(code).toBe(0);
     expect(err).toBe('');
     expect(out).toContain('beyond the limit');
     expect(out).toContain('hood high + dryer');
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
-    expect(await readdir(folder)).toEqual(['house.yaml']);
+    expect(await readdir(own.path)).toEqual(['house.yaml']);
   });
 
   it('writes the full report, whole, and says where', async () => {
-    const house = await file('house.yaml', tightHouse);
-    const reports = join(folder, 'reports');
+    const house = await own.file('house.yaml', tightHouse);
+    const reports = join(own.path, 'reports');
     const { code, out } = await run('assess', house, '--out', reports, '--units', 'si');
     expect(code).toBe(0);
     expect((await readdir(reports)).sort()).toEqual(['house.json', 'house.md']);
@@ -57,7 +43,7 @@ describe('evendraft assess', () => {
   });
 
   it('fails on a finding beyond its limit only when asked', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     expect((await run('assess', house)).code).toBe(0);
     const { code, err } = await run('assess', house, '--fail-on-beyond');
     expect(code).toBe(1);
@@ -65,7 +51,7 @@ describe('evendraft assess', () => {
   });
 
   it('fails on a code screen that is beyond where the suction is within its limit', async () => {
-    const house = await file(
+    const house = await own.file(
       'house.yaml',
       'evendraft: 1\nname: Test Loose Barn 2\nfloorArea: 1200 ft2\nairtightness: 30000 cfm at 50 Pa\nexhaust: { hood: 600 cfm }\nappliances: { water heater: { vent: natural draft, fuel: gas } }\n',
     );
@@ -78,14 +64,14 @@ describe('evendraft assess', () => {
   });
 
   it('prints JSON alone on stdout with --json', async () => {
-    const house = await file('house.yaml', tightHouse);
-    const { code, out } = await run('assess', house, '--json', '--out', join(folder, 'r'));
+    const house = await own.file('house.yaml', tightHouse);
+    const { code, out } = await run('assess', house, '--json', '--out', join(own.path, 'r'));
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ house: { name: 'Alder Row 14' } });
   });
 
   it('names the limit sets there are when asked for one that is not', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     const { code, err, out } = await run('assess', house, '--limits', 'nonsense');
     expect(code).toBe(2);
     expect(err).toContain('model-code-2015');
@@ -93,7 +79,7 @@ describe('evendraft assess', () => {
   });
 
   it('says so when the report cannot be written, with exit code 2', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     const { code, out, err } = await run('assess', house, '--out', house);
     expect([code, out]).toEqual([2, '']);
     expect(err).toBe(
@@ -102,7 +88,7 @@ describe('evendraft assess', () => {
   });
 
   it('prints what decides, or everything with --all', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     const short = await run('assess', house, '--cures', 'never');
     const whole = await run('assess', house, '--cures', 'never', '--all');
     for (const { out } of [short, whole]) {
@@ -119,7 +105,7 @@ describe('evendraft assess', () => {
 
 /** A program that stands for a browser: it writes what it is told to print to, or ends with a fault. */
 async function standInBrowser(exitCode: number): Promise<string> {
-  const path = await file(
+  const path = await own.file(
     `browser-${exitCode}`,
     `#!/bin/sh\nfor each; do case "$each" in --print-to-pdf=*) printf '%%PDF' > "\${each#--print-to-pdf=}";; esac; done\nexit ${exitCode}\n`,
   );
@@ -135,64 +121,64 @@ describe('the page, its print and the tables', () => {
   });
 
   it('writes the page where it was told, whole, in the units asked for', async () => {
-    const house = await file('house.yaml', tightHouse);
-    const page = join(folder, 'deep', 'page.html');
+    const house = await own.file('house.yaml', tightHouse);
+    const page = join(own.path, 'deep', 'page.html');
     const { code, out } = await run('assess', house, '--report', page, '--units', 'si');
     expect([code, out]).toEqual([0, expect.stringContaining(`Page: ${page}`)]);
-    expect(await readdir(join(folder, 'deep'))).toEqual(['page.html']);
+    expect(await readdir(join(own.path, 'deep'))).toEqual(['page.html']);
     const html = await readFile(page, 'utf8');
     expect(html).toMatch(/^<!doctype html>[\s\S]*Delivered, L\/s[\s\S]*<\/html>\n$/u);
   });
 
   it('writes every table under a name of its own', async () => {
-    const house = await file('house.yaml', tightHouse.replace('Alder Row 14', '"../../=evil"'));
-    const tables = join(folder, 'tables');
+    const house = await own.file('house.yaml', tightHouse.replace('Alder Row 14', '"../../=evil"'));
+    const tables = join(own.path, 'tables');
     expect((await run('assess', house, '--csv', tables)).code).toBe(0);
     const names = await readdir(tables);
     expect(names).toContain('situations.csv');
     for (const name of names) expect(name).toMatch(/^[a-z-]+\.csv$/u);
-    expect((await readdir(folder)).sort()).toEqual(['house.yaml', 'tables']);
+    expect((await readdir(own.path)).sort()).toEqual(['house.yaml', 'tables']);
   });
 
   it('puts the block to sign on the page, and locates what is wrong with it', async () => {
-    const house = await file('house.yaml', tightHouse);
-    const page = join(folder, 'page.html');
-    const sign = await file('sign.yaml', 'evendraftSignOff: 1\npermit: B-117\n');
+    const house = await own.file('house.yaml', tightHouse);
+    const page = join(own.path, 'page.html');
+    const sign = await own.file('sign.yaml', 'evendraftSignOff: 1\npermit: B-117\n');
     expect((await run('assess', house, '--report', page, '--sign-off', sign)).code).toBe(0);
     expect((await readFile(page, 'utf8')).includes('B-117')).toBe(true);
 
-    const wrong = await file('wrong.yaml', 'evendraftSignOff: 1\ntest:\n  date: soon\n');
+    const wrong = await own.file('wrong.yaml', 'evendraftSignOff: 1\ntest:\n  date: soon\n');
     const refused = await run('assess', house, '--report', page, '--sign-off', wrong);
     expect([refused.code, refused.out]).toEqual([2, '']);
     expect(refused.err).toContain('wrong.yaml:3:9: test.date: found "soon", expected a day.');
     const alone = await run('assess', house, '--sign-off', sign);
     expect([alone.code, alone.err]).toEqual([2, expect.stringContaining('add --report or --pdf')]);
-    const gone = await run('assess', house, '--report', page, '--sign-off', join(folder, 'no'));
+    const gone = await run('assess', house, '--report', page, '--sign-off', join(own.path, 'no'));
     expect([gone.code, gone.err]).toEqual([2, expect.stringContaining('no such file')]);
   });
 
   it.skipIf(process.platform === 'win32')('prints with the browser that is named', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     process.env['CHROMIUM_PATH'] = await standInBrowser(0);
-    const pdf = join(folder, 'prints', 'house.pdf');
+    const pdf = join(own.path, 'prints', 'house.pdf');
     const { code, out } = await run('assess', house, '--pdf', pdf);
     expect([code, out]).toEqual([0, expect.stringContaining(`Printed page: ${pdf}`)]);
     expect(await readFile(pdf, 'utf8')).toBe('%PDF');
-    expect(await readdir(join(folder, 'prints'))).toEqual(['house.pdf']);
+    expect(await readdir(join(own.path, 'prints'))).toEqual(['house.pdf']);
   });
 
   it.skipIf(process.platform === 'win32')('leaves no print where the browser fails', async () => {
-    const house = await file('house.yaml', tightHouse);
+    const house = await own.file('house.yaml', tightHouse);
     process.env['CHROMIUM_PATH'] = await standInBrowser(7);
-    const { code, err } = await run('assess', house, '--pdf', join(folder, 'house.pdf'));
+    const { code, err } = await run('assess', house, '--pdf', join(own.path, 'house.pdf'));
     expect([code, err]).toEqual([2, expect.stringContaining('the browser ended with code 7')]);
-    expect(await readdir(folder)).not.toContain('house.pdf');
+    expect(await readdir(own.path)).not.toContain('house.pdf');
   });
 
   it('says before any work how to print where there is no browser', async () => {
-    const house = await file('house.yaml', tightHouse);
-    process.env['CHROMIUM_PATH'] = join(folder, 'no-browser');
-    const { code, out, err } = await run('assess', house, '--pdf', join(folder, 'house.pdf'));
+    const house = await own.file('house.yaml', tightHouse);
+    process.env['CHROMIUM_PATH'] = join(own.path, 'no-browser');
+    const { code, out, err } = await run('assess', house, '--pdf', join(own.path, 'house.pdf'));
     expect([code, out]).toEqual([2, '']);
     expect(err).toContain('CHROMIUM_PATH names');
   });
@@ -202,19 +188,19 @@ describe('the page, its print and the tables', () => {
       { length: 9 },
       (_, index) => `  fan ${index}: { kind: bath fan, flow: 60 cfm }\n`,
     );
-    const house = await file(
+    const house = await own.file(
       'house.yaml',
       tightHouse.replace('exhaust:\n', `exhaust:\n${devices.join('')}`),
     );
     const { code, out, err } = await runWith(
       { signal: AbortSignal.abort() },
-      ...['assess', house, '--report', join(folder, 'page.html')],
+      ...['assess', house, '--report', join(own.path, 'page.html')],
     );
     expect([code, out]).toEqual([130, '']);
     expect(err).toBe(
       'Stopped: nothing was solved yet. There is no result and nothing was written.\n',
     );
-    expect(await readdir(folder)).toEqual(['house.yaml']);
+    expect(await readdir(own.path)).toEqual(['house.yaml']);
   });
 });
 
@@ -249,18 +235,18 @@ describe('a file that cannot be used', () => {
 
   it.each(hostile)('%s is explained with exit code 2 and nothing is written', async (...row) => {
     const [, content, expected] = row;
-    const house = await file('house.yaml', content);
-    const { code, out, err } = await run('assess', house, '--out', join(folder, 'reports'));
+    const house = await own.file('house.yaml', content);
+    const { code, out, err } = await run('assess', house, '--out', join(own.path, 'reports'));
     expect(code).toBe(2);
     expect(out).toBe('');
     expect(err).toContain('house.yaml');
     expect(err).toContain(expected);
     expect(err).not.toMatch(/\n\s+at /);
-    expect(await readdir(folder)).toEqual(['house.yaml']);
+    expect(await readdir(own.path)).toEqual(['house.yaml']);
   });
 
   it('is explained as JSON on stdout with --json', async () => {
-    const house = await file('house.yaml', tightHouse.replace('2180 ft2', '2180'));
+    const house = await own.file('house.yaml', tightHouse.replace('2180 ft2', '2180'));
     const { code, out } = await run('check', house, '--json');
     expect(code).toBe(2);
     expect(JSON.parse(out)).toMatchObject({
@@ -269,9 +255,9 @@ describe('a file that cannot be used', () => {
   });
 
   it('is named when it does not exist or is a folder', async () => {
-    const missing = await run('assess', join(folder, 'nothing.yaml'));
+    const missing = await run('assess', join(own.path, 'nothing.yaml'));
     expect([missing.code, missing.err]).toEqual([2, expect.stringContaining('no such file')]);
-    const aFolder = await run('check', folder);
+    const aFolder = await run('check', own.path);
     expect([aFolder.code, aFolder.err]).toEqual([2, expect.stringContaining('folder')]);
   });
 });
